@@ -1,0 +1,22 @@
+// A calendar date known to the day, the month or the year (ISO 8601 calendar dates; proleptic Gregorian).
+#pragma once
+
+#include <compare>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace dyeleaf {
+
+struct Date {
+    int year = 0;
+    int month = 0; // 1 to 12, 0 where only the year is known
+    int day = 0;   // 1 to 31, 0 where only the month is known
+    friend constexpr auto operator<=>(const Date&, const Date&) = default;
+};
+
+// "2026-11-02", "2026-11" or "2026"; nothing for other shapes and for days that do not exist.
+std::optional<Date> parse_iso_date(std::string_view text);
+std::string to_iso(const Date& date);
+
+} // namespace dyeleaf

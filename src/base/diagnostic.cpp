@@ -1,0 +1,90 @@
+#include "base/diagnostic.h"
+
+#include "base/words.h"
+
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+std::string file_name(const Spot& spot) {
+    return spot.file ? spot.file->name : std::string{};
+}
+
+std::string source_line(const Spot& spot) {
+    if (!spot.file || spot.line < 1) return {};
+    std::string_view text = spot.file->text;
+    for (int line = 1; line < spot.line; ++line) {
+        const auto end = text.find('\n');
+        if (end == std::string_view::npos) return {};
+        text.remove_prefix(end + 1);
+    }
+    std::string_view line = text.substr(0, text.find('\n'));
+    if (!line.empty() && line.back() == '\r') line.remove_suffix(1);
+    // A file that is not UTF-8 would garble the terminal; its complaint needs no picture.
+    return invalid_utf8(line) == std::string_view::npos ? std::string{line} : std::string{};
+}
+
+// Tabs as one space, other control characters as a dot, so that the caret stands under its place.
+std::string printable(std::string line) {
+    std::ranges::replace_if(
+        line, [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t'; }, '.');
+    std::ranges::replace(line, '\t', ' ');
+    return line;
+}
+
+std::string picture(const Spot& spot) {
+    constexpr int widest = 100;
+    const std::string line = printable(source_line(spot));
+    if (trimmed(line).empty() || spot.column < 1 || spot.column > widest) return {};
+    const std::string shown = shortened(line, widest);
+    const std::string number = std::to_string(spot.line);
+    const int width = std::clamp(spot.length, 1, std::max(1, code_points(shown) - spot.column + 1));
+    const std::string indent(number.size() + 2, ' ');
+    return "  " + number + " | " + shown + "\n" + indent + " | " +
+           std::string(static_cast<std::size_t>(spot.column - 1), ' ') +
+           std::string(static_cast<std::size_t>(width), '^') + "\n";
+}
+
+} // namespace
+
+void Diagnostics::error(Spot spot, std::string message, std::string help) {
+    add({Severity::error, std::move(spot), std::move(message), std::move(help)});
+}
+
+void Diagnostics::warning(Spot spot, std::string message, std::string help) {
+    add({Severity::warning, std::move(spot), std::move(message), std::move(help)});
+}
+
+void Diagnostics::add(Diagnostic diagnostic) {
+    const bool known = std::ranges::any_of(all_, [&](const Diagnostic& other) {
+        return other.message == diagnostic.message && other.spot.line == diagnostic.spot.line &&
+               other.spot.column == diagnostic.spot.column && file_name(other.spot) == file_name(diagnostic.spot);
+    });
+    if (known) return;
+    ++(diagnostic.severity == Severity::error ? errors_ : warnings_);
+    all_.push_back(std::move(diagnostic));
+}
+
+std::vector<Diagnostic> Diagnostics::sorted() const {
+    std::vector<Diagnostic> result = all_;
+    const auto place = [](const Diagnostic& d) { return std::tuple{file_name(d.spot), d.spot.line, d.spot.column}; };
+    std::ranges::stable_sort(result, {}, place);
+    return result;
+}
+
+std::string describe(const Diagnostic& diagnostic) {
+    const Spot& spot = diagnostic.spot;
+    std::string text = file_name(spot);
+    if (spot.line > 0) text += ":" + std::to_string(spot.line) + ":" + std::to_string(spot.column);
+    if (!text.empty()) text += ": ";
+    text += diagnostic.severity == Severity::error ? "error: " : "warning: ";
+    text += diagnostic.message + "\n" + picture(spot);
+    if (!diagnostic.help.empty()) text += "  help: " + diagnostic.help + "\n";
+    return text;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,42 @@
+// What is wrong, where, and what to write instead. Printing is the command line's business.
+#pragma once
+
+#include "base/spot.h"
+
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+enum class Severity { error, warning };
+
+struct Diagnostic {
+    Severity severity = Severity::error;
+    Spot spot;
+    std::string message; // what is wrong, in the dyer's words; no full stop
+    std::string help;    // what to do about it; may be empty
+};
+
+// Every complaint of a run. Errors stop files from being written; warnings do not.
+class Diagnostics {
+  public:
+    void error(Spot spot, std::string message, std::string help = {});
+    void warning(Spot spot, std::string message, std::string help = {});
+    // The same complaint about the same place is kept once.
+    void add(Diagnostic diagnostic);
+
+    [[nodiscard]] int errors() const { return errors_; }
+    [[nodiscard]] int warnings() const { return warnings_; }
+    // By file, line and column; those without a place first.
+    [[nodiscard]] std::vector<Diagnostic> sorted() const;
+
+  private:
+    std::vector<Diagnostic> all_;
+    int errors_ = 0;
+    int warnings_ = 0;
+};
+
+// file:line:column: error: message, the source line, a caret under the place, and the help line.
+std::string describe(const Diagnostic& diagnostic);
+
+} // namespace dyeleaf

@@ -1,0 +1,57 @@
+#include "base/nearest.h"
+
+#include "base/words.h"
+
+#include <algorithm>
+
+namespace dyeleaf {
+
+int edit_distance(std::string_view a, std::string_view b) {
+    // Long texts are never a slip of a known word; the bound keeps the table small.
+    constexpr std::size_t longest = 80;
+    if (a.size() > longest || b.size() > longest) return static_cast<int>(longest);
+    std::vector<int> before(b.size() + 1);
+    std::vector<int> last(b.size() + 1);
+    std::vector<int> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j)
+        last[j] = static_cast<int>(j);
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        row[0] = static_cast<int>(i);
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const int change = a[i - 1] == b[j - 1] ? 0 : 1;
+            row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + change});
+            const bool swapped = i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1];
+            if (swapped) row[j] = std::min(row[j], before[j - 2] + 1);
+        }
+        std::swap(before, last);
+        std::swap(last, row);
+    }
+    return last[b.size()];
+}
+
+std::optional<std::string> nearest(std::string_view word, const std::vector<std::string>& known) {
+    const std::string wanted = lower_case(word);
+    const int limit = std::max(1, static_cast<int>(wanted.size()) / 3);
+    std::optional<std::string> best;
+    int best_distance = limit + 1;
+    for (const std::string& candidate : known) {
+        const int distance = edit_distance(wanted, lower_case(candidate));
+        if (distance < best_distance) {
+            best = candidate;
+            best_distance = distance;
+        }
+    }
+    return best;
+}
+
+std::string suggest(std::string_view word, const std::vector<std::string>& known) {
+    if (const auto near_word = nearest(word, known)) return "did you mean " + in_quotes(*near_word) + "?";
+    if (known.empty()) return "there are none yet";
+    constexpr std::size_t most = 12;
+    std::vector<std::string> shown(known.begin(), known.begin() + static_cast<long>(std::min(known.size(), most)));
+    std::string text = "known here: " + joined(shown, ", ");
+    if (known.size() > most) text += " and " + std::to_string(known.size() - most) + " more";
+    return text;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,119 @@
+#include "cli/commands.h"
+
+#include "base/overloaded.h"
+#include "base/words.h"
+#include "cli/library.h"
+#include "cli/new_folder.h"
+#include "cli/overview.h"
+#include "cli/pipeline.h"
+#include "cli/report.h"
+#include "cli/today.h"
+#include "finish/write_file.h"
+
+#include <ostream>
+
+namespace dyeleaf {
+
+namespace {
+
+struct Session {
+    const Surroundings& surroundings;
+    std::ostream& out;
+    std::ostream& err;
+    Diagnostics diagnostics = {};
+
+    [[nodiscard]] Library library(const std::optional<std::filesystem::path>& folder) const {
+        return {surroundings.data, folder};
+    }
+    // Says what is wrong, if anything.
+    int finish() {
+        err << describe_all(diagnostics);
+        return diagnostics.errors() > 0 ? problems_found : all_well;
+    }
+};
+
+int run_new(const NewFolder& command, Session& session) {
+    const auto made =
+        make_folder(command.folder, session.surroundings.data / "examples" / "starter", session.diagnostics);
+    if (session.diagnostics.errors() == 0) {
+        const std::string folder = as_typed(command.folder.string());
+        session.out << "Made:\n";
+        for (const auto& file : made)
+            session.out << "  " << file.string() << "\n";
+        session.out << "Open these files in a text editor and change them to your own records. Then:\n"
+                    << "  dyeleaf check " << folder << "\n"
+                    << "  dyeleaf render dye-card " << folder << " -o cards.pdf\n";
+    }
+    return session.finish();
+}
+
+int run_check(const CheckFolder& command, Session& session) {
+    const auto records = read_studio(command.folder, session.diagnostics);
+    check_own_files(session.library(command.folder), session.diagnostics);
+    const int status = session.finish();
+    if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
+    return status;
+}
+
+int run_render(const Render& command, Session& session) {
+    Diagnostics& diagnostics = session.diagnostics;
+    const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
+    std::optional<Rendering> rendering;
+    if (date) {
+        ProgressLine line{session.err, session.surroundings.errors_on_terminal};
+        const auto progress = [&](std::size_t sheet, std::size_t sheets) {
+            line.show("sheet " + std::to_string(sheet) + " of " + std::to_string(sheets));
+        };
+        rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
+    }
+    const int status = session.finish();
+    if (!rendering) {
+        session.err << count_problems(diagnostics) << ": nothing was written\n";
+        return status;
+    }
+    session.out << rendering->summary;
+    if (diagnostics.warnings() > 0) session.out << ", " << count_problems(diagnostics);
+    session.out << "\n" << std::flush;
+
+    Diagnostics writing;
+    for (const OutputFile& file : rendering->files) {
+        if (!write_file(file.path, file.bytes, writing)) break;
+        session.out << "wrote " << file.path.string() << "\n";
+    }
+    session.err << describe_all(writing);
+    return writing.errors() > 0 ? problems_found : status;
+}
+
+int run_list(const ListFolder& command, Session& session) {
+    const auto records = read_studio(command.folder, session.diagnostics);
+    const int status = session.finish();
+    // Records with errors may refer to others that are not there.
+    if (records && status == all_well) session.out << list_records(*records);
+    if (records && status != all_well) session.err << "nothing is listed before the errors are put right\n";
+    return status;
+}
+
+int run_layouts(const ShowLayouts& command, Session& session) {
+    session.out << list_layouts(session.library(command.folder), session.diagnostics);
+    return session.finish();
+}
+
+int run_stocks(const ShowStocks& command, Session& session) {
+    session.out << list_stocks(session.library(command.folder), session.diagnostics);
+    return session.finish();
+}
+
+} // namespace
+
+int run(const Command& command, const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
+    Session session{surroundings, out, err};
+    return std::visit(Overloaded{[&](const NewFolder& one) { return run_new(one, session); },
+                                 [&](const CheckFolder& one) { return run_check(one, session); },
+                                 [&](const Render& one) { return run_render(one, session); },
+                                 [&](const ListFolder& one) { return run_list(one, session); },
+                                 [&](const ShowLayouts& one) { return run_layouts(one, session); },
+                                 [&](const ShowStocks& one) { return run_stocks(one, session); }},
+                      command);
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,222 @@
+#include "cli/options.h"
+
+#include "base/nearest.h"
+#include "base/number.h"
+#include "base/words.h"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+// Everything as it was typed; `CLI` sorts it, the checks below say what is wrong in the dyer's words.
+struct Typed {
+    std::string layout, folder, output, stock, date;
+    std::vector<std::string> only;
+    std::string copies = "1", skip = "0", dpi = "300";
+};
+
+constexpr std::string_view examples = R"(Examples:
+  dyeleaf new my-studio                                      copy an example to start from
+  dyeleaf check my-studio                                    look for mistakes in your records
+  dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
+  dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
+  dyeleaf layouts                                            the layouts there are
+
+`dyeleaf render --help` tells all that render can do.)";
+
+constexpr std::string_view render_examples = R"(Examples:
+  dyeleaf render dye-card my-studio -o cards.pdf
+  dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117:3-5
+  dyeleaf render jar-lid my-studio -o lids.pdf --stock letter-card
+  dyeleaf render jar-lid my-studio -o lids.pdf --only sloe-shaker --copies 4
+
+--only takes what `dyeleaf list` shows: the id of a dye, a jar, a base or a lot, the name of a dye line, or some skeins
+of a lot (26-117:3-5). Several --only add up.)";
+
+CLI::App& add_command(CLI::App& program, const std::string& name, const std::string& about) {
+    CLI::App& command = *program.add_subcommand(name, about);
+    command.allow_extras();
+    return command;
+}
+
+void add_folder(CLI::App& command, std::string& folder, const std::string& about) {
+    command.add_option("FOLDER", folder, about)->option_text(" ");
+}
+
+void add_commands(CLI::App& program, Typed& typed) {
+    const std::string records = "the folder that holds your records";
+    add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
+               "the folder to make");
+    add_folder(add_command(program, "check", "Look for mistakes in your records and layouts"), typed.folder, records);
+
+    CLI::App& render = add_command(program, "render", "Make cards, labels or tags: a file to print");
+    render.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
+        ->option_text(" ");
+    add_folder(render, typed.folder, records);
+    render.add_option("-o,--output", typed.output, "the file to write; its ending says what it becomes")
+        ->option_text("FILE.pdf|.png|.svg");
+    render.add_option("--only", typed.only, "print these only; may be given several times")
+        ->option_text("ID")
+        ->allow_extra_args(false);
+    render.add_option("--copies", typed.copies, "print each label N times")->option_text("N");
+    render.add_option("--skip", typed.skip, "leave the first N cells free, where a sheet is part-used")
+        ->option_text("N");
+    render.add_option("--stock", typed.stock, "the paper to print on (see `dyeleaf stocks`)")->option_text("NAME");
+    render.add_option("--date", typed.date, "the day to print as today's")->option_text("YYYY-MM-DD");
+    render.add_option("--dpi", typed.dpi, "dots to the inch of a PNG picture; 300 if not given")->option_text("N");
+    render.footer(std::string{render_examples});
+
+    add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
+    add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
+               "also show those in this folder of records");
+    add_folder(add_command(program, "stocks", "Show the papers and label sheets there are"), typed.folder,
+               "also show those in this folder of records");
+}
+
+std::string shown_help(const std::string& command) {
+    return "  `dyeleaf " + (command.empty() ? "" : command + " ") + "--help` shows how\n";
+}
+
+Misuse misuse(const std::string& command, const std::string& what) {
+    return {"dyeleaf: " + what + "\n" + shown_help(command)};
+}
+
+// An option without its value, or given twice. `CLI` says "--name: details".
+std::string wrong_count(const CLI::ArgumentMismatch& error) {
+    const std::string text = error.what();
+    const std::string option = text.substr(0, text.find(':'));
+    const bool missing = text.find("missing") != std::string::npos;
+    return option + (missing ? " needs something after it" : " can be given only once");
+}
+
+// What was typed and fits nowhere.
+Misuse left_over(const CLI::App& program, const CLI::App* command, const std::string& word) {
+    if (command == nullptr) {
+        std::vector<std::string> known;
+        for (const CLI::App* one : program.get_subcommands([](const CLI::App*) { return true; }))
+            known.push_back(one->get_name());
+        const std::string kind = word.starts_with('-') ? "option " : "command ";
+        return misuse({}, "there is no " + kind + in_quotes(word) +
+                              (word.starts_with('-') ? "" : "; " + suggest(word.substr(0, word.find('=')), known)));
+    }
+    if (!word.starts_with('-')) {
+        return misuse(command->get_name(), in_quotes(word) + " is one word too many; a name with spaces in it goes in "
+                                                             "quotation marks: \"my studio\"");
+    }
+    std::vector<std::string> known;
+    for (const CLI::Option* option : command->get_options()) {
+        if (!option->nonpositional()) continue;
+        const std::string& name = option->get_single_name();
+        known.push_back((name.size() == 1 ? "-" : "--") + name);
+    }
+    return misuse(command->get_name(), "there is no option " + in_quotes(word) + " for " + command->get_name() + "; " +
+                                           suggest(word.substr(0, word.find('=')), known));
+}
+
+struct Range {
+    int least, most;
+};
+
+std::optional<int> whole(const std::string& text, Range range) {
+    const auto value = parse_whole(text);
+    if (!value || *value < range.least || *value > range.most) return std::nullopt;
+    return value;
+}
+
+std::string not_whole(const std::string& option, const std::string& text, Range range) {
+    return option + " takes a whole number from " + std::to_string(range.least) + " to " + std::to_string(range.most) +
+           ", not " + in_quotes(text);
+}
+
+std::optional<Format> format_of(const std::filesystem::path& file) {
+    const std::string ending = lower_case(file.extension().string());
+    if (ending == ".pdf") return Format::pdf;
+    if (ending == ".png") return Format::png;
+    if (ending == ".svg") return Format::svg;
+    return std::nullopt;
+}
+
+std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
+    const std::string name = "render";
+    if (typed.layout.empty() || typed.folder.empty()) {
+        return misuse(name, "render needs the name of a layout, your folder and a file to write: dyeleaf render "
+                            "hang-tag my-studio -o tags.pdf");
+    }
+    if (typed.output.empty()) return misuse(name, "render needs the file to write: -o tags.pdf");
+    const auto format = format_of(typed.output);
+    if (!format) {
+        return misuse(name, "the file to write ends in .pdf, .png or .svg, and " + in_quotes(typed.output) +
+                                " does not: -o tags.pdf");
+    }
+    constexpr Range copies_range = {1, 1000};
+    const auto copies = whole(typed.copies, copies_range);
+    if (!copies) return misuse(name, not_whole("--copies", typed.copies, copies_range));
+    constexpr Range skip_range = {0, 999};
+    const auto skip = whole(typed.skip, skip_range);
+    if (!skip) return misuse(name, not_whole("--skip", typed.skip, skip_range));
+    constexpr Range dpi_range = {30, 1200};
+    const auto dpi = whole(typed.dpi, dpi_range);
+    if (!dpi) return misuse(name, not_whole("--dpi", typed.dpi, dpi_range));
+
+    Render render{typed.layout, typed.folder, typed.output, *format, typed.only, *copies, *skip, {}, {}, *dpi};
+    if (!typed.stock.empty()) render.stock = typed.stock;
+    if (!typed.date.empty()) {
+        render.date = parse_iso_date(typed.date);
+        if (!render.date || render.date->day == 0) {
+            return misuse(name,
+                          "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(typed.date));
+        }
+    }
+    return Command{render};
+}
+
+std::variant<Command, Answer, Misuse> read_command(const std::string& name, const Typed& typed) {
+    if (name == "render") return read_render(typed);
+    const std::optional<std::filesystem::path> folder =
+        typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};
+    if (name == "layouts") return Command{ShowLayouts{folder}};
+    if (name == "stocks") return Command{ShowStocks{folder}};
+    if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
+    if (name == "new") return Command{NewFolder{*folder}};
+    if (name == "check") return Command{CheckFolder{*folder}};
+    return Command{ListFolder{*folder}};
+}
+
+} // namespace
+
+std::variant<Command, Answer, Misuse> read_command_line(const std::vector<std::string>& arguments,
+                                                        std::string_view version) {
+    Typed typed;
+    CLI::App program{"Reference cards, shaker-jar labels and skein tags from a dyer's own records.", "dyeleaf"};
+    program.set_help_flag("-h,--help", "show this text");
+    program.set_version_flag("--version", "dyeleaf " + std::string{version}, "show which dyeleaf this is");
+    program.footer(std::string{examples});
+    program.allow_extras();
+    add_commands(program, typed);
+    const auto chosen = [&]() -> const CLI::App* {
+        const auto commands = program.get_subcommands();
+        return commands.empty() ? nullptr : commands.back();
+    };
+    try {
+        program.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend())); // it pops from the back
+    } catch (const CLI::CallForHelp&) {
+        return Answer{program.help()};
+    } catch (const CLI::CallForVersion& call) {
+        return Answer{std::string{call.what()} + "\n"};
+    } catch (const CLI::ArgumentMismatch& error) {
+        return misuse(chosen() == nullptr ? std::string{} : chosen()->get_name(), wrong_count(error));
+    } catch (const CLI::ParseError& error) {
+        return misuse(chosen() == nullptr ? std::string{} : chosen()->get_name(), error.what());
+    }
+    const auto left = program.remaining(true);
+    if (!left.empty()) return left_over(program, chosen(), left.front());
+    if (chosen() == nullptr) return Misuse{program.help()};
+    return read_command(chosen()->get_name(), typed);
+}
+
+} // namespace dyeleaf

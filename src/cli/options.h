@@ -1,0 +1,59 @@
+// What was asked for on the command line.
+#pragma once
+
+#include "base/date.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace dyeleaf {
+
+enum class Format { pdf, png, svg };
+
+struct NewFolder {
+    std::filesystem::path folder;
+};
+struct CheckFolder {
+    std::filesystem::path folder;
+};
+struct Render {
+    std::string layout; // a name, or a path that ends in .yaml
+    std::filesystem::path folder;
+    std::filesystem::path output;
+    Format format = Format::pdf;
+    std::vector<std::string> only; // empty: all
+    int copies = 1;                // 1 to 1000
+    int skip = 0;                  // 0 to 999
+    std::optional<std::string> stock;
+    std::optional<Date> date; // to the day
+    int dpi = 300;            // 30 to 1200
+};
+struct ListFolder {
+    std::filesystem::path folder;
+};
+struct ShowLayouts {
+    std::optional<std::filesystem::path> folder;
+};
+struct ShowStocks {
+    std::optional<std::filesystem::path> folder;
+};
+using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowLayouts, ShowStocks>;
+
+// Help or version: text that was asked for.
+struct Answer {
+    std::string text;
+};
+// What is wrong with the command line, and what to type instead.
+struct Misuse {
+    std::string text;
+};
+
+// `arguments` without the program's own name.
+std::variant<Command, Answer, Misuse> read_command_line(const std::vector<std::string>& arguments,
+                                                        std::string_view version);
+
+} // namespace dyeleaf

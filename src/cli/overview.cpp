@@ -1,0 +1,130 @@
+#include "cli/overview.h"
+
+#include "base/number.h"
+#include "base/words.h"
+#include "cli/report.h"
+#include "facts/wording.h"
+#include "text/typesetter.h"
+
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+using Rows = std::vector<std::vector<std::string>>;
+
+int count(const auto& list) {
+    return static_cast<int>(list.size());
+}
+
+std::string section(const std::string& heading, const Rows& rows) {
+    return rows.empty() ? std::string{} : heading + "\n" + table(rows) + "\n";
+}
+
+// "Sloe : fine salt, 1 : 2 by weight".
+std::string mix(const Jar& jar, const Records& records) {
+    std::vector<std::string> names;
+    std::vector<std::string> parts;
+    for (const Part& part : jar.parts) {
+        names.push_back(part.is_dye ? records.dye(part.id.value).name : records.ingredient(part.id.value).name);
+        parts.push_back(decimal(part.parts, 2));
+    }
+    return joined(names, " : ") + ", " + joined(parts, " : ") + " " + std::string{words(jar.basis)};
+}
+
+std::string fibres(const Base& base) {
+    std::vector<std::string> all;
+    for (const Fibre& fibre : base.fibres)
+        all.push_back(fibre_words(fibre));
+    return joined(all, ", ");
+}
+
+std::string size_words(const Shape& shape) {
+    const auto* width = std::get_if<Length>(&shape.width.value);
+    const auto* height = std::get_if<Length>(&shape.height.value);
+    if (width == nullptr || height == nullptr) return "by its record";
+    return shape.round ? to_string(*width) + " round" : measures({*width, *height});
+}
+
+std::string cells_words(const Stock& stock) {
+    if (stock.page_per_label) return "one label a page";
+    if (!stock.cells) return "cut from the sheet";
+    const CellGrid& grid = *stock.cells;
+    const std::string counts = std::to_string(grid.columns) + " × " + std::to_string(grid.rows);
+    return counts + (grid.round ? " round, " + to_string(grid.cell.width) : " of " + measures(grid.cell));
+}
+
+std::string purpose(const Design& design) {
+    switch (design.items) {
+    case ItemKind::dyes: return design.grouping ? "dyes, several on one" : "dyes";
+    case ItemKind::jars: return "jars";
+    case ItemKind::skeins: return "skeins";
+    case ItemKind::lots: return "lots";
+    case ItemKind::bases: break;
+    }
+    return "bases";
+}
+
+std::string name_words(const LibraryFile& file) {
+    return file.own ? file.name + " (yours)" : file.name;
+}
+
+} // namespace
+
+std::string count_records(const Records& records) {
+    std::vector<std::string> counts;
+    const auto add = [&](int number, std::string_view one, std::string_view many) {
+        if (number > 0) counts.push_back(counted(number, one, many));
+    };
+    add(count(records.dyes), "dye", "dyes");
+    add(count(records.jars), "jar", "jars");
+    add(count(records.bases), "base", "bases");
+    add(count(records.lots), "lot", "lots");
+    return counts.empty() ? "no records yet" : joined(counts, ", ");
+}
+
+std::string list_records(const Records& records) {
+    Rows dyes;
+    for (const Dye& dye : records.dyes)
+        dyes.push_back({dye.id.value, dye.name, dye.line, counted(count(dye.swatches), "swatch", "swatches")});
+    Rows jars;
+    for (const Jar& jar : records.jars)
+        jars.push_back({jar.id.value, mix(jar, records), jar.name.value_or("")});
+    Rows bases;
+    for (const Base& base : records.bases)
+        bases.push_back({base.id.value, base.name, fibres(base)});
+    Rows lots;
+    for (const Lot& lot : records.lots) {
+        lots.push_back({lot.id.value, lot.colourway, records.base(lot.base.value).name,
+                        counted(lot.skeins, "skein", "skeins"), short_date(lot.dyed).value_or("")});
+    }
+    const std::string all =
+        section("Dyes", dyes) + section("Jars", jars) + section("Bases", bases) + section("Lots", lots);
+    return all.empty() ? "There are no records yet.\n"
+                       : all + "The first column is the id, which is what --only takes.\n";
+}
+
+std::string list_layouts(const Library& library, Diagnostics& diagnostics) {
+    const Typesetter typesetter{font_folders(library), diagnostics};
+    Rows rows = {{"LAYOUT", "FOR", "SIZE", "STOCK", "ABOUT"}};
+    for (const LibraryFile& file : find_layouts(library)) {
+        const auto design = read_layout_file(file, library, typesetter.families(), diagnostics);
+        if (!design) continue;
+        rows.push_back({name_words(file), purpose(*design), size_words(design->shape), design->stock, design->about});
+    }
+    return table(rows);
+}
+
+std::string list_stocks(const Library& library, Diagnostics& diagnostics) {
+    Rows rows = {{"STOCK", "PAPER", "LABELS", "ABOUT"}};
+    for (const LibraryFile& file : find_stocks(library)) {
+        const auto stock = read_stock_file(file, diagnostics);
+        if (!stock) continue;
+        const std::string paper = stock->page_per_label ? "" : measures(stock->paper);
+        rows.push_back({name_words(file), paper, cells_words(*stock), stock->about});
+    }
+    return table(rows);
+}
+
+} // namespace dyeleaf

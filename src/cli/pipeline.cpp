@@ -1,0 +1,234 @@
+#include "cli/pipeline.h"
+
+#include "base/words.h"
+#include "cli/caption.h"
+#include "facts/items.h"
+#include "facts/wording.h"
+#include "finish/finish_pdf.h"
+#include "layout/layout.h"
+#include "paint/painter.h"
+#include "records/read_records.h"
+#include "sheets/impose.h"
+#include "source/files.h"
+#include "text/typesetter.h"
+
+#include <stdexcept>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+struct Noun {
+    std::string_view one, many;
+};
+
+// What the dyer calls the thing that is made.
+Noun product_of(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::jars: return {"label", "labels"};
+    case ItemKind::skeins:
+    case ItemKind::lots: return {"tag", "tags"};
+    case ItemKind::dyes:
+    case ItemKind::bases: break;
+    }
+    return {"card", "cards"};
+}
+
+std::string_view record_of(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::dyes: return "dyes";
+    case ItemKind::jars: return "jars";
+    case ItemKind::skeins: return "skeins";
+    case ItemKind::lots: return "lots";
+    case ItemKind::bases: break;
+    }
+    return "bases";
+}
+
+std::optional<Stock> stock_for(const Render& request, const Design& design, const Library& library,
+                               Diagnostics& diagnostics) {
+    if (request.stock) return find_stock(*request.stock, {}, library, diagnostics);
+    if (!design.stock.empty()) return find_stock(design.stock, design.spot, library, diagnostics);
+    diagnostics.error(design.spot, "the layout " + in_quotes(design.name) + " does not say which stock it is for",
+                      "write a line such as stock: a4-card, or choose one with --stock");
+    return std::nullopt;
+}
+
+std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items, Diagnostics& diagnostics) {
+    std::vector<Trim> trims;
+    for (const Item& item : items) {
+        if (const auto size = label_size(design, item, diagnostics))
+            trims.push_back({*size, design.shape.round, design.shape.corner, design.shape.bleed});
+    }
+    return trims;
+}
+
+// The stocks that would take these labels, for a dyer whose stock does not.
+std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const Library& library) {
+    std::vector<std::string> names;
+    for (const LibraryFile& file : find_stocks(library)) {
+        Diagnostics unheard;
+        const auto stock = read_stock_file(file, unheard);
+        if (stock && !plan_sheets(trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
+    }
+    return names;
+}
+
+std::vector<SheetPlan> plan(const std::vector<Trim>& trims, const Stock& stock, const Render& request,
+                            const Design& design, const Library& library, Diagnostics& diagnostics) {
+    Diagnostics planning;
+    const Spot at = request.stock ? Spot{} : design.spot;
+    auto sheets = plan_sheets(trims, stock, {request.copies, request.skip}, at, planning);
+    std::string others;
+    if (planning.errors() > 0 && request.skip == 0) {
+        const auto names = stocks_that_take(trims, library);
+        if (!names.empty()) others = "; these take it: " + joined(names, ", ");
+    }
+    for (Diagnostic diagnostic : planning.sorted()) {
+        if (diagnostic.severity == Severity::error) diagnostic.help += others;
+        diagnostics.add(std::move(diagnostic));
+    }
+    return sheets;
+}
+
+// Turns pages into files of one format.
+class Press {
+  public:
+    Press(const Render& request, std::size_t pages) : request_(request), pages_(pages) {
+        if (request.format == Format::pdf) pdf_.emplace();
+    }
+
+    void page(const DisplayList& list) {
+        if (pdf_) {
+            pdf_->page(list);
+            return;
+        }
+        files_.push_back({numbered(files_.size() + 1),
+                          request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list)});
+    }
+
+    std::vector<OutputFile> finish(const PdfDetails& details) {
+        if (pdf_) files_.push_back({request_.output, finish_pdf(pdf_->finish(), details)});
+        return std::move(files_);
+    }
+
+  private:
+    [[nodiscard]] std::filesystem::path numbered(std::size_t page) const {
+        if (pages_ == 1) return request_.output;
+        std::filesystem::path path = request_.output;
+        path.replace_filename(path.stem().string() + "-" + std::to_string(page) + path.extension().string());
+        return path;
+    }
+
+    const Render& request_;
+    std::size_t pages_;
+    std::optional<PdfPainter> pdf_;
+    std::vector<OutputFile> files_;
+};
+
+std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, Side side, const Date& today) {
+    constexpr int longest_name = 30; // so that the caption stays within the test line
+    return "Print at actual size: this line is 100 mm long" + std::string{dot} + shortened(design.name, longest_name) +
+           std::string{dot} + "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets) +
+           (side == Side::back ? ", back" : "") + std::string{dot} + short_date(today);
+}
+
+// Lays out, arranges and paints sheet by sheet, so that memory does not grow with the number of labels. After the
+// first error it only goes on looking for more.
+void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, const std::vector<Item>& items,
+                  const std::vector<Trim>& trims, const Stock& stock, const Typesetter& typesetter, const Date& today,
+                  const Progress& progress, Press& press, Diagnostics& diagnostics) {
+    PlacedLabel label;
+    std::optional<std::size_t> placed; // which label that is: copies follow one another
+    for (std::size_t i = 0; i < plans.size(); ++i) {
+        progress(i + 1, plans.size());
+        std::vector<std::shared_ptr<const DisplayList>> fronts;
+        std::vector<std::shared_ptr<const DisplayList>> backs;
+        std::vector<Trim> sheet_trims;
+        for (const Slot& slot : plans[i].slots) {
+            if (placed != slot.label) {
+                const Size size = trims[slot.label].size;
+                label = place_label(design, items[slot.label], size, typesetter, diagnostics);
+                placed = slot.label;
+            }
+            fronts.push_back(label.front);
+            backs.push_back(label.back);
+            sheet_trims.push_back(trims[slot.label]);
+        }
+        if (diagnostics.errors() > 0) continue;
+        const auto print = [&](const auto& lists, Side side) {
+            const std::string text = caption_text(design, i + 1, plans.size(), side, today);
+            press.page(compose_sheet(plans[i], lists, sheet_trims, stock, side, set_caption(text, typesetter)));
+        };
+        print(fronts, Side::front);
+        if (design.back) print(backs, Side::back);
+    }
+}
+
+} // namespace
+
+std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics) {
+    const auto files = read_folder(folder, diagnostics);
+    if (files.empty()) return std::nullopt;
+    return read_records(files, diagnostics);
+}
+
+void check_own_files(const Library& library, Diagnostics& diagnostics) {
+    const Typesetter typesetter{font_folders(library), diagnostics};
+    for (const LibraryFile& file : find_stocks(library)) {
+        if (file.own) read_stock_file(file, diagnostics);
+    }
+    for (const LibraryFile& file : find_layouts(library)) {
+        if (!file.own) continue;
+        const auto design = read_layout_file(file, library, typesetter.families(), diagnostics);
+        if (design && !design->stock.empty()) find_stock(design->stock, design->spot, library, diagnostics);
+    }
+}
+
+std::optional<Rendering> render(const Render& request, const Library& library, const Date& today,
+                                const Progress& progress, Diagnostics& diagnostics) {
+    const auto sound = [&] { return diagnostics.errors() == 0; };
+    const auto records = read_studio(request.folder, diagnostics);
+    const Typesetter typesetter{font_folders(library), diagnostics};
+    if (!records || typesetter.families().empty()) return std::nullopt;
+    const auto design = find_layout(request.layout, library, typesetter.families(), diagnostics);
+    if (!design) return std::nullopt;
+    const auto stock = stock_for(request, *design, library, diagnostics);
+    if (!stock || !sound()) return std::nullopt;
+
+    const auto items =
+        make_items(*records, design->items, design->grouping, Selection{request.only}, today, diagnostics);
+    if (items.empty() && sound()) {
+        const std::string kind{record_of(design->items)};
+        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
+                          "the layout " + in_quotes(design->name) + " is made for " + kind);
+    }
+    const auto trims = trims_of(*design, items, diagnostics);
+    if (!sound()) return std::nullopt;
+    const auto plans = plan(trims, *stock, request, *design, library, diagnostics);
+    if (!sound()) return std::nullopt;
+    if (request.skip > 0) {
+        diagnostics.warning({},
+                            "a sheet that has been through a laser printer once should not go through again: labels "
+                            "can come off inside it; a used sheet is safe in an inkjet");
+    }
+
+    const Noun noun = product_of(design->items);
+    const std::string labels = counted(static_cast<int>(items.size()) * request.copies, noun.one, noun.many);
+    const std::string sheets = counted(static_cast<int>(plans.size()), "sheet", "sheets");
+    Rendering rendering;
+    rendering.summary = labels + " on " + sheets + (design->back ? ", front and back" : "") + " (" + stock->name + ")";
+    try {
+        Press press{request, plans.size() * (design->back ? 2 : 1)};
+        print_sheets(plans, *design, items, trims, *stock, typesetter, today, progress, press, diagnostics);
+        if (!sound()) return std::nullopt;
+        rendering.files = press.finish({design->name + ": " + labels, records->studio.name, "en"});
+    } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
+        diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
+        return std::nullopt;
+    }
+    return rendering;
+}
+
+} // namespace dyeleaf

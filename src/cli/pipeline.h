@@ -1,0 +1,41 @@
+// The story, told once: records and a layout become the bytes of files. Nothing here writes to the disk.
+#pragma once
+
+#include "base/date.h"
+#include "base/diagnostic.h"
+#include "cli/library.h"
+#include "cli/options.h"
+#include "records/records.h"
+
+#include <filesystem>
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+// The records of one folder, or nothing where the folder cannot be read at all. Fit to print only while there are no
+// errors.
+std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics);
+
+// Reads every layout and stock of the dyer's own; the complaints are the result.
+void check_own_files(const Library& library, Diagnostics& diagnostics);
+
+struct OutputFile {
+    std::filesystem::path path;
+    std::string bytes;
+};
+struct Rendering {
+    std::vector<OutputFile> files; // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
+    std::string summary;           // "12 tags on 2 sheets (a4-card)"
+};
+
+// Called before each sheet with its number, from 1, and how many there are.
+using Progress = std::function<void(std::size_t sheet, std::size_t sheets)>;
+
+// The whole way from the folder to the printed sheets; nothing where the diagnostics have errors.
+std::optional<Rendering> render(const Render& request, const Library& library, const Date& today,
+                                const Progress& progress, Diagnostics& diagnostics);
+
+} // namespace dyeleaf

@@ -1,0 +1,97 @@
+// What ink lies where, in millimetres from the top left corner of one label or sheet. Plain values; no box, no record
+// and no drawing library inside. Later items lie on top of earlier ones; text stands in reading order.
+#pragma once
+
+#include "base/colour.h"
+#include "base/geometry.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace dyeleaf {
+
+struct MoveTo {
+    Point to;
+};
+struct LineTo {
+    Point to;
+};
+struct CurveTo { // cubic Bézier
+    Point control1, control2, to;
+};
+struct ClosePath {};
+using Path = std::vector<std::variant<MoveTo, LineTo, CurveTo, ClosePath>>;
+
+Path line_path(Point from, Point to);
+Path rect_path(Rect rect);
+// Corners as quarter circles of `radius`, no more than half the shorter side.
+Path rounded_path(Rect rect, Length radius);
+Path circle_path(Point centre, Length radius);
+
+struct FontFace {
+    std::string file; // path of the font file
+    int index = 0;    // of the face inside it
+    friend bool operator==(const FontFace&, const FontFace&) = default;
+};
+
+// Positions are in ems, so that one shaped text serves every size.
+struct Glyph {
+    std::uint32_t index = 0;
+    double x = 0, y = 0; // of the glyph's origin, right and down from the run's
+};
+struct Cluster {
+    int bytes = 0, glyphs = 0;
+};
+struct ShapedRun {
+    FontFace face;
+    std::string text;              // UTF-8
+    std::vector<Glyph> glyphs;     // left to right
+    std::vector<Cluster> clusters; // in text order; bytes and glyphs add up to the run's
+    bool right_to_left = false;    // then clusters run through the glyphs from the end
+    double width = 0;              // in ems
+};
+
+struct DrawRun {
+    std::shared_ptr<const ShapedRun> run;
+    Point baseline; // of the run's left end
+    Length size;    // of the em
+    Rgb colour;
+};
+struct FillPath {
+    Path path;
+    Rgb colour;
+};
+struct StrokePath {
+    Path path;
+    Rgb colour;
+    Length width;
+    std::vector<Length> dash; // on, off, …; empty: unbroken
+};
+struct DrawPicture {
+    std::string file; // PNG
+    Rect rect;        // stretched to it
+};
+
+struct DisplayList;
+
+struct Group {
+    std::shared_ptr<const DisplayList> list;
+    Transform transform;
+    std::optional<Path> clip; // in the group's own coordinates
+};
+
+using DisplayItem = std::variant<FillPath, StrokePath, DrawRun, DrawPicture, Group>;
+
+struct DisplayList {
+    Size size;
+    std::vector<DisplayItem> items;
+};
+
+// The list as text, one item a line, for tests and for people.
+std::string dump(const DisplayList& list);
+
+} // namespace dyeleaf

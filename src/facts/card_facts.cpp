@@ -1,0 +1,47 @@
+#include "facts/card_facts.h"
+
+#include "facts/dye_facts.h"
+#include "facts/rows.h"
+#include "facts/wording.h"
+
+namespace dyeleaf {
+
+namespace {
+
+std::vector<FactRow> place_rows() {
+    using Row = Rows<CardView>;
+    return {
+        Row::text("card.number", "its number in the set", [](const CardView& v) { return std::to_string(v.number); }),
+        Row::text("card.count", "how many cards the set has",
+                  [](const CardView& v) { return std::to_string(v.count); }),
+        Row::text("card.of", "both: 3 of 12", [](const CardView& v) { return one_of(v.number, v.count); }),
+        Row::text("card.group", "what its dyes have in common: a line, or hues",
+                  [](const CardView& v) { return v.group; }),
+    };
+}
+
+} // namespace
+
+const Vocabulary& card_place_vocabulary() {
+    static const Vocabulary vocabulary{"place", place_rows()};
+    return vocabulary;
+}
+
+const Vocabulary& card_vocabulary() {
+    static const Vocabulary vocabulary = [] {
+        using Row = Rows<CardView>;
+        std::vector<FactRow> rows = place_rows();
+        rows.push_back(Row::text("card.dye_count", "how many dyes stand on it",
+                                 [](const CardView& v) { return std::to_string(v.dyes.size()); }));
+        rows.push_back(Row::list("card.dyes", "the dyes on it", dye_vocabulary(), [](const CardView& v) {
+            std::vector<DyeView> views;
+            for (const Dye* dye : v.dyes)
+                views.push_back({v.records, dye});
+            return views;
+        }));
+        return Vocabulary{"card", std::move(rows)};
+    }();
+    return vocabulary;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,82 @@
+// A fact is a name, a value and its printed text. What can be asked of a record stands in a vocabulary: a table of
+// names, each with its meaning and the pure function that derives it. Layouts place facts by these names and are
+// checked against the same tables, so a name that is not here cannot be printed.
+#pragma once
+
+#include "base/colour.h"
+#include "base/length.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace dyeleaf {
+
+// How one colour is to appear on paper.
+struct Patch {
+    enum class Kind {
+        recorded,
+        estimated,     // recorded by a way that is not to be trusted alone, or worked out
+        not_recorded,  // an empty frame, room for a sample
+        not_printable, // fluorescent: no ink shows it
+    };
+    Kind kind = Kind::not_recorded;
+    Rgb colour{};            // where kind is recorded, estimated, or not_printable with a nearest tint
+    std::string description; // for readers who cannot see it: "Sloe at 0.5 % on Plain Sock"
+};
+
+class Facts;
+using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>>;
+
+enum class FactKind { text, patch, length, list };
+
+struct Vocabulary;
+
+struct FactRow {
+    std::string name; // "dye.code"
+    FactKind kind = FactKind::text;
+    std::string meaning; // one line for people
+    // Where kind is list: what each of its items can be asked.
+    const Vocabulary* items = nullptr;
+    // Nothing means not recorded. The pointer is to the vocabulary's subject.
+    std::function<std::optional<FactValue>(const void*)> derive;
+};
+
+struct Vocabulary {
+    std::string name; // of the subject: "dye", "swatch"
+    std::vector<FactRow> rows;
+    [[nodiscard]] const FactRow* find(std::string_view name) const;
+};
+
+// The facts of one subject, derived when asked, with the facts of what it belongs to behind it: a swatch's facts,
+// then its dye's, then the studio's. Copies share the subjects.
+class Facts {
+  public:
+    Facts() = default;
+
+    template <class Subject> static Facts of(Subject subject, const Vocabulary& vocabulary) {
+        Facts facts;
+        facts.scopes_.push_back({std::make_shared<const Subject>(std::move(subject)), &vocabulary});
+        return facts;
+    }
+    // These facts first, then those of `outer`.
+    [[nodiscard]] Facts within(const Facts& outer) const;
+
+    // Nothing where the record does not say. Requires: a name that one of the vocabularies has.
+    [[nodiscard]] std::optional<FactValue> find(std::string_view name) const;
+
+    [[nodiscard]] std::vector<const Vocabulary*> vocabularies() const;
+
+  private:
+    struct Scope {
+        std::shared_ptr<const void> subject;
+        const Vocabulary* vocabulary;
+    };
+    std::vector<Scope> scopes_;
+};
+
+} // namespace dyeleaf

@@ -1,0 +1,274 @@
+#include "facts/jar_facts.h"
+
+#include "base/words.h"
+#include "facts/hazards.h"
+#include "facts/jar_label.h"
+#include "facts/jar_wording.h"
+#include "facts/mix.h"
+#include "facts/names.h"
+#include "facts/rows.h"
+#include "facts/swatches.h"
+#include "facts/wording.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace dyeleaf {
+
+namespace {
+
+using Text = std::optional<std::string>;
+using Dyes = std::vector<const Dye*>;
+
+Dyes dyes_in(const JarView& view) {
+    Dyes dyes;
+    for (const Part& part : view.jar->parts) {
+        if (part.is_dye) dyes.push_back(&view.records->dye(part.id.value));
+    }
+    return dyes;
+}
+
+Mix mix_of(const JarView& view) {
+    return mix_of(*view.records, *view.jar);
+}
+
+// What these say, each once, in order.
+std::string joined_once(const std::vector<std::string>& texts) {
+    std::vector<std::string> once;
+    for (const std::string& text : texts) {
+        if (std::ranges::find(once, text) == once.end()) once.push_back(text);
+    }
+    return joined(once, " + ");
+}
+
+template <class Say> std::string of_each_dye(const JarView& view, Say say) {
+    std::vector<std::string> texts;
+    for (const Dye* dye : dyes_in(view))
+        texts.push_back(say(*dye));
+    return joined_once(texts);
+}
+
+std::string dye_names(const JarView& view) {
+    return of_each_dye(view, [&](const Dye& dye) { return distinct_name(*view.records, dye); });
+}
+
+// A class that is missing is not the class of the dye beside it.
+Text dye_classes(const JarView& view) {
+    const Dyes dyes = dyes_in(view);
+    if (std::ranges::none_of(dyes, [](const Dye* dye) { return dye->dye_class.has_value(); })) return std::nullopt;
+    return of_each_dye(view, [](const Dye& dye) { return dye.dye_class.value_or(std::string{class_unknown_words}); });
+}
+
+Text products(const JarView& view) {
+    std::vector<std::string> texts;
+    for (const Dye* dye : dyes_in(view)) {
+        if (dye->product) texts.push_back(*dye->product);
+    }
+    return joined_once(texts);
+}
+
+// Of the first filling and of those on top.
+Text dye_lots(const JarView& view) {
+    std::vector<std::string> lots;
+    if (view.jar->dye_lot) lots.push_back(*view.jar->dye_lot);
+    for (const TopUp& top_up : view.jar->topped_up) {
+        if (top_up.dye_lot) lots.push_back(*top_up.dye_lot);
+    }
+    return joined_once(lots);
+}
+
+const Dye* first_dye(const JarView& view) {
+    const Dyes dyes = dyes_in(view);
+    return dyes.empty() ? nullptr : dyes.front();
+}
+
+// --- parts ---
+
+struct PartView {
+    JarView of;
+    Mix mix;
+    std::size_t index = 0;
+    [[nodiscard]] const MixPart& part() const { return mix.parts[index]; }
+    [[nodiscard]] const Part& recorded() const { return of.jar->parts[index]; }
+};
+
+const Vocabulary& part_vocabulary() {
+    using Row = Rows<PartView>;
+    static const Vocabulary vocabulary{
+        "part",
+        {
+            Row::text("part.name", "the dye or what goes with it", [](const PartView& v) { return v.part().name; }),
+            Row::text("part.parts", "how much of it, as stated",
+                      [](const PartView& v) { return amount_words(v.part()); }),
+            Row::text("part.share", "its share by weight, where it can be known",
+                      [](const PartView& v) { return share_words(v.mix, v.part()); }),
+            Row::text("part.mass", "its grams, where they can be known",
+                      [](const PartView& v) { return mass_words(v.mix, v.part()); }),
+            Row::patch("part.patch", "a dye's deepest swatch",
+                       [](const PartView& v) -> std::optional<Patch> {
+                           if (!v.part().is_dye) return std::nullopt;
+                           return deepest_patch(*v.of.records, v.of.records->dye(v.recorded().id.value));
+                       }),
+        }};
+    return vocabulary;
+}
+
+std::vector<PartView> parts(const JarView& view) {
+    const Mix mix = mix_of(view);
+    std::vector<PartView> result;
+    for (std::size_t index = 0; index < mix.parts.size(); ++index)
+        result.push_back({view, mix, index});
+    return result;
+}
+
+std::vector<PartView> dye_parts(const JarView& view) {
+    std::vector<PartView> result = parts(view);
+    std::erase_if(result, [](const PartView& part) { return !part.part().is_dye; });
+    return result;
+}
+
+// --- the jar itself ---
+
+using Row = Rows<JarView>;
+
+std::vector<FactRow> identity_rows() {
+    return {
+        Row::text("jar.id", "its id in the records", [](const JarView& v) { return v.jar->id.value; }),
+        Row::text("jar.code", "its short code", [](const JarView& v) { return v.jar->code; }),
+        Row::text("jar.name", "its name, or the names of its dyes",
+                  [](const JarView& v) { return v.jar->name.value_or(dye_names(v)); }),
+        Row::text("jar.dye.names", "the names of its dyes", dye_names),
+        Row::text("jar.lines", "the lines of its dyes",
+                  [](const JarView& v) { return of_each_dye(v, [](const Dye& dye) { return dye.line; }); }),
+        Row::text("jar.class", "the classes of its dyes", dye_classes),
+        Row::text("jar.product", "the suppliers' names of its dyes", products),
+        Row::text("jar.behaviour", "how its dyes break and bleed",
+                  [](const JarView& v) { return behaviour_words(*v.records, *v.jar); }),
+        Row::patch("jar.patch", "the deepest swatch of its first dye",
+                   [](const JarView& v) -> std::optional<Patch> {
+                       const Dye* dye = first_dye(v);
+                       if (dye == nullptr) return std::nullopt;
+                       return deepest_patch(*v.records, *dye);
+                   }),
+        Row::text("jar.swatch_label", "depth and base of that: 2 % on Plain Sock",
+                  [](const JarView& v) -> Text {
+                      const Dye* dye = first_dye(v);
+                      const Swatch* swatch = dye == nullptr ? nullptr : deepest_swatch(*dye);
+                      if (swatch == nullptr) return std::nullopt;
+                      return label_words(*swatch, v.records->base(swatch->base.value));
+                  }),
+        Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), dye_parts),
+        Row::text("jar.notes", "the dyer's notes", [](const JarView& v) { return v.jar->notes; }),
+    };
+}
+
+std::vector<FactRow> mix_rows() {
+    return {
+        Row::text("jar.strength", "dye in the mix, by weight; not there where it is unknown",
+                  [](const JarView& v) { return strength_figure(mix_of(v)); }),
+        Row::text("jar.strength.text", "the same with its basis, or that it is unknown",
+                  [](const JarView& v) { return strength_words(mix_of(v)); }),
+        Row::text("jar.ratio", "the parts in stated order, with their basis",
+                  [](const JarView& v) { return ratio_words(mix_of(v)); }),
+        Row::text("jar.basis", "how the parts were measured: by weight or by volume",
+                  [](const JarView& v) { return words(v.jar->basis); }),
+        Row::text("jar.recipe", "strength and amounts on one line",
+                  [](const JarView& v) { return recipe_words(mix_of(v)); }),
+        Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts),
+        Row::text("jar.total", "grams of the whole, where they can be known",
+                  [](const JarView& v) { return total_words(mix_of(v)); }),
+        Row::text("jar.grams_estimated", "there only if the grams are estimated",
+                  [](const JarView& v) { return mix_of(v).masses_estimated ? estimated_grams_words : ""; }),
+        Row::text("jar.salt", "which salt, or that this is not recorded",
+                  [](const JarView& v) { return salt_words(*v.records, *v.jar); }),
+        Row::text("jar.tare", "the empty jar's weight",
+                  [](const JarView& v) -> Text {
+                      if (!v.jar->tare) return std::nullopt;
+                      return mass_words(*v.jar->tare);
+                  }),
+    };
+}
+
+std::vector<FactRow> date_rows() {
+    return {
+        Row::text("jar.mixed", "the day it was mixed in full, where known",
+                  [](const JarView& v) -> Text {
+                      const auto date = known_date(v.jar->mixed);
+                      if (!date) return std::nullopt;
+                      return long_date(*date);
+                  }),
+        Row::text("jar.mixed.short", "the same, short: 2 Nov 2026",
+                  [](const JarView& v) { return short_date(v.jar->mixed); }),
+        Row::text("jar.mixed.month", "its month: Nov 2026",
+                  [](const JarView& v) -> Text {
+                      const auto date = known_date(v.jar->mixed);
+                      if (!date) return std::nullopt;
+                      return month_date(*date);
+                  }),
+        Row::text("jar.mixed.iso", "the day as 2026-11-02",
+                  [](const JarView& v) -> Text {
+                      const auto date = known_date(v.jar->mixed);
+                      if (!date) return std::nullopt;
+                      return to_iso(*date);
+                  }),
+        Row::text("jar.mixed.or_unknown", "mixed and the day, or that it is unknown",
+                  [](const JarView& v) { return mixed_words(*v.jar); }),
+        Row::text("jar.mixed_by", "who mixed it", [](const JarView& v) { return v.jar->mixed_by; }),
+        Row::text("jar.topped_up", "there only if it was topped up: the last time",
+                  [](const JarView& v) { return topped_up_words(*v.jar); }),
+        Row::text("jar.use_by", "when to stop trusting it, where the dyer says so",
+                  [](const JarView& v) { return short_date(v.jar->use_by); }),
+        Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots),
+    };
+}
+
+// Of a caution that is the same on every jar.
+FactRow always(std::string name, std::string meaning, std::string_view words) {
+    return Row::text(std::move(name), std::move(meaning), [words](const JarView&) { return words; });
+}
+
+std::vector<FactRow> caution_rows() {
+    return {
+        always("caution.not_food", "that it is not food", not_food_words),
+        always("caution.dust", "not to breathe the dust", dust_words),
+        always("caution.dust.short", "the same for lids", dust_words_brief),
+        always("caution.airtight", "to keep it shut and dry", airtight_words),
+        always("caution.airtight.short", "the same for lids", airtight_words_brief),
+        Row::text("caution.hazards", "the codes of the suppliers' sheets, or that there are none, or no data",
+                  [](const JarView& v) { return hazard_words(hazards_of(*v.records, *v.jar)); }),
+        Row::text("caution.hazards.short", "the same for lids",
+                  [](const JarView& v) { return hazard_words_brief(hazards_of(*v.records, *v.jar)); }),
+    };
+}
+
+std::vector<FactRow> size_rows() {
+    return {
+        Row::length("jar.wrap.length", "a label once round, overlap included",
+                    [](const JarView& v) { return wrap_length(v.jar->diameter); }),
+        Row::length("jar.wrap.overlap", "how far it covers its own start",
+                    [](const JarView&) { return wrap_overlap(); }),
+        Row::length("jar.label.height", "a label on the straight wall",
+                    [](const JarView& v) { return label_height(v.jar->height); }),
+        Row::length("jar.front.width", "the part of the wall that faces you",
+                    [](const JarView& v) { return front_width(v.jar->diameter); }),
+        Row::length("jar.lid.diameter", "a round label on the lid",
+                    [](const JarView& v) -> std::optional<Length> {
+                        if (!v.jar->lid) return std::nullopt;
+                        return lid_label_diameter(*v.jar->lid);
+                    }),
+    };
+}
+
+} // namespace
+
+const Vocabulary& jar_vocabulary() {
+    static const Vocabulary vocabulary = [] {
+        Vocabulary jar{"jar", identity_rows()};
+        for (auto* more : {mix_rows, date_rows, caution_rows, size_rows})
+            std::ranges::move(more(), std::back_inserter(jar.rows));
+        return jar;
+    }();
+    return vocabulary;
+}
+
+} // namespace dyeleaf

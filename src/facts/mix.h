@@ -1,0 +1,53 @@
+// What is in a jar: shares, grams and strength, as far as the record lets them be known.
+#pragma once
+
+#include "base/quantity.h"
+#include "records/records.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+struct MixPart {
+    std::string name; // distinct from those of other dyes
+    bool is_dye = false;
+    double parts = 0;             // as stated, in the mix's basis
+    std::optional<Mass> weighed;  // as recorded
+    std::optional<Density> bulk;  // of the loose powder
+    std::optional<Percent> share; // of the whole by weight
+    std::optional<Mass> mass;     // as weighed, or worked out and rounded to what the scale shows
+};
+
+struct Mix {
+    std::vector<MixPart> parts; // in stated order
+    Basis basis = Basis::weight;
+    // Dye in the whole by weight; nothing for a mix by volume of powders whose bulk densities are not recorded.
+    std::optional<Percent> strength;
+    // The same before the masses were rounded to the scale's step.
+    std::optional<Percent> intended_strength;
+    std::optional<Mass> total;
+    bool shares_estimated = false; // measured by volume, so they rest on bulk densities
+    bool masses_estimated = false; // they rest on bulk densities or on how full the jar is taken to be
+    bool total_estimated = false;
+};
+
+// How much there is, where the parts were not weighed in one by one.
+struct MixAmount {
+    std::optional<Mass> batch;
+    std::optional<Volume> holds; // to the brim
+    Mass scale_step;
+};
+
+// Works out share and mass of the parts, which come with the rest filled in.
+Mix work_out(std::vector<MixPart> parts, Basis basis, const MixAmount& amount);
+Mix mix_of(const Records& records, const Jar& jar);
+
+// Whether rounding to the scale's step changes the strength by more than a fiftieth of itself.
+bool rounding_shows(const Mix& mix);
+
+// To the nearest step, but never to nothing; the mass itself where the step is not positive.
+Mass rounded_to(Mass mass, Mass step);
+
+} // namespace dyeleaf

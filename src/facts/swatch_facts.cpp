@@ -1,0 +1,155 @@
+#include "facts/swatch_facts.h"
+
+#include "facts/rows.h"
+#include "facts/stock_solution.h"
+#include "facts/wording.h"
+#include "facts/yarn.h"
+
+namespace dyeleaf {
+
+namespace {
+
+using Text = std::optional<std::string>;
+
+// One depth on one base.
+struct CellView {
+    DepthView at;
+    const Base* base = nullptr;
+};
+
+const Vocabulary& cell_vocabulary() {
+    using Row = Rows<CellView>;
+    static const Vocabulary vocabulary{
+        "cell",
+        {
+            Row::patch("cell.patch", "the colour at this depth on this base; an empty frame where it was not swatched",
+                       [](const CellView& v) {
+                           return patch_at(*v.at.of.records, *v.at.of.dye, v.at.depth, v.base->id.value);
+                       }),
+            Row::text("cell.base", "the base's name", [](const CellView& v) { return v.base->name; }),
+            Row::text("cell.base.code", "its short code", [](const CellView& v) { return v.base->code; }),
+        }};
+    return vocabulary;
+}
+
+} // namespace
+
+const Base& SwatchView::base() const {
+    return of.records->base(swatch->base.value);
+}
+
+const Vocabulary& component_vocabulary() {
+    using Row = Rows<ComponentView>;
+    static const Vocabulary vocabulary{
+        "component",
+        {
+            Row::text("component.name", "the colour's name", [](const ComponentView& v) { return v.component->name; }),
+            Row::patch("component.patch", "the colour",
+                       [](const ComponentView& v) { return patch_of(*v.of.records, *v.of.dye, *v.component); }),
+            Row::text("component.halo", "how far it runs out beyond the main colour",
+                      [](const ComponentView& v) -> Text {
+                          if (!v.component->halo) return std::nullopt;
+                          return length_words(*v.component->halo);
+                      }),
+        }};
+    return vocabulary;
+}
+
+std::vector<ComponentView> component_views(const DyeView& view) {
+    std::vector<ComponentView> result;
+    if (!view.dye->breaks_into) return result;
+    for (const Component& component : *view.dye->breaks_into)
+        result.push_back({view, &component});
+    return result;
+}
+
+const Vocabulary& swatch_vocabulary() {
+    using Row = Rows<SwatchView>;
+    static const Vocabulary vocabulary{
+        "swatch",
+        {
+            Row::patch("swatch.patch", "its colour",
+                       [](const SwatchView& v) { return patch_of(*v.of.records, *v.of.dye, *v.swatch); }),
+            Row::text("swatch.depth", "dye on weight of fibre",
+                      [](const SwatchView& v) { return percent_words(v.swatch->depth); }),
+            Row::text("swatch.base", "the base it was dyed on", [](const SwatchView& v) { return v.base().name; }),
+            Row::text("swatch.base.code", "the base's short code", [](const SwatchView& v) { return v.base().code; }),
+            Row::text("swatch.label", "depth and base: 2 % on Plain Sock",
+                      [](const SwatchView& v) { return label_words(*v.swatch, v.base()); }),
+            Row::text("swatch.date", "the day it was dyed, where known",
+                      [](const SwatchView& v) { return short_date(v.swatch->dyed); }),
+            Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
+                      [](const SwatchView& v) {
+                          return short_date(v.swatch->dyed).value_or(std::string{date_unknown_words});
+                      }),
+            Row::text("swatch.stock", "how much 1 % stock dyes 100 g so",
+                      [](const SwatchView& v) { return volume_words(stock_per_hundred_grams(v.swatch->depth)); }),
+            Row::text("swatch.source", "how its colour was taken",
+                      [](const SwatchView& v) -> Text {
+                          if (!v.swatch->colour) return std::nullopt;
+                          return std::string{words(v.swatch->colour_source)};
+                      }),
+            Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
+        }};
+    return vocabulary;
+}
+
+std::vector<SwatchView> swatch_views(const DyeView& view, const Swatches& swatches) {
+    std::vector<SwatchView> result;
+    result.reserve(swatches.size());
+    for (const Swatch* swatch : swatches)
+        result.push_back({view, swatch});
+    return result;
+}
+
+const Vocabulary& swatched_base_vocabulary() {
+    using Row = Rows<SwatchedBaseView>;
+    static const Vocabulary vocabulary{
+        "swatched base",
+        {
+            Row::text("base.name", "the base's name", [](const SwatchedBaseView& v) { return v.base->name; }),
+            Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
+            Row::text("base.fibres", "its fibres, largest share first",
+                      [](const SwatchedBaseView& v) { return fibre_statement(*v.base); }),
+            Row::list(
+                "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),
+                [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); }),
+        }};
+    return vocabulary;
+}
+
+std::vector<SwatchedBaseView> base_views(const DyeView& view) {
+    std::vector<SwatchedBaseView> result;
+    for (const std::string& id : swatched_bases(*view.dye))
+        result.push_back({view, &view.records->base(id)});
+    return result;
+}
+
+const Vocabulary& depth_vocabulary() {
+    using Row = Rows<DepthView>;
+    static const Vocabulary vocabulary{
+        "depth",
+        {
+            Row::text("depth.text", "dye on weight of fibre",
+                      [](const DepthView& v) { return percent_words(v.depth); }),
+            Row::text("depth.stock", "how much 1 % stock dyes 100 g so",
+                      [](const DepthView& v) { return volume_words(stock_per_hundred_grams(v.depth)); }),
+            Row::list("depth.patches", "one for each base of dye.bases, in the same order", cell_vocabulary(),
+                      [](const DepthView& v) {
+                          std::vector<CellView> cells;
+                          for (const SwatchedBaseView& swatched : base_views(v.of))
+                              cells.push_back({v, swatched.base});
+                          return cells;
+                      }),
+        }};
+    return vocabulary;
+}
+
+std::vector<DepthView> depth_views(const DyeView& view) {
+    std::vector<DepthView> result;
+    for (const Percent depth : swatched_depths(*view.dye))
+        result.push_back({view, depth});
+    return result;
+}
+
+} // namespace dyeleaf

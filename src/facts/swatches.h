@@ -1,0 +1,38 @@
+// A dye's swatches in order, and the patches of colour that stand for them.
+#pragma once
+
+#include "facts/facts.h"
+#include "records/records.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+Lab lab_of(const RecordedColour& colour);
+Rgb rgb_of(const RecordedColour& colour);
+
+using Swatches = std::vector<const Swatch*>;
+
+// By base as first recorded, then by depth, lightest first.
+Swatches swatches_in_order(const Dye& dye);
+// The ids of the bases that the dye was swatched on, as first recorded.
+std::vector<std::string> swatched_bases(const Dye& dye);
+// Each depth once, lightest first.
+std::vector<Percent> swatched_depths(const Dye& dye);
+Swatches swatches_on(const Dye& dye, const std::string& base_id);
+// The last recorded one, one with a colour before one without; null where there is none.
+const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id);
+// The deepest with a colour, else the deepest; the first recorded of equal ones; null where there is none.
+const Swatch* deepest_swatch(const Dye& dye);
+std::optional<Lab> deepest_colour(const Dye& dye);
+
+Patch patch_of(const Records& records, const Dye& dye, const Swatch& swatch);
+// An empty frame where the dye was not swatched so.
+Patch patch_at(const Records& records, const Dye& dye, Percent depth, const std::string& base_id);
+Patch deepest_patch(const Records& records, const Dye& dye);
+Patch patch_of(const Records& records, const Dye& dye, const Component& component);
+Patch patch_of(const Records& records, const Lot& lot);
+
+} // namespace dyeleaf

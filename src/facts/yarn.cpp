@@ -1,0 +1,83 @@
+#include "facts/yarn.h"
+
+#include "base/words.h"
+#include "facts/wording.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace dyeleaf {
+
+namespace {
+
+// International yard and pound agreement, 1959: exact.
+constexpr Length yard = metres(0.9144);
+constexpr Mass ounce = grams(28.349523125);
+
+// Undoes the binary error of figures such as 455 yd, which must not fall to the step below.
+constexpr double nudge = 1e-9;
+
+double floor_to(double value, double step) {
+    return std::floor(value / step + nudge) * step;
+}
+
+// Common practice: lengths are rounded down, so that no skein is shorter than its tag.
+int stated(double length) {
+    return static_cast<int>(floor_to(length, length < 50 ? 1 : 5));
+}
+
+} // namespace
+
+int stated_metres(Length length) {
+    return stated(length.in_m());
+}
+
+int stated_yards(Length length) {
+    return stated(length / yard);
+}
+
+double stated_ounces(Mass mass) {
+    return floor_to(mass / ounce, 0.1);
+}
+
+UnitSystem first_system(Units units) {
+    return units == Units::imperial ? UnitSystem::imperial : UnitSystem::metric;
+}
+
+std::optional<UnitSystem> second_system(Units units) {
+    if (units != Units::both) return std::nullopt;
+    return UnitSystem::imperial;
+}
+
+std::string weight_statement(const Base& base, UnitSystem system) {
+    return system == UnitSystem::metric ? mass_words(base.skein_mass) : ounces_words(stated_ounces(base.skein_mass));
+}
+
+std::string length_statement(const Base& base, UnitSystem system) {
+    return system == UnitSystem::metric ? metres_words(stated_metres(base.skein_length))
+                                        : yards_words(stated_yards(base.skein_length));
+}
+
+std::string put_up_statement(const Base& base, UnitSystem system) {
+    return joined({weight_statement(base, system), length_statement(base, system)}, dot);
+}
+
+// Regulation (EU) No 1007/2011, article 9(1): in descending order.
+std::vector<Fibre> by_share(std::vector<Fibre> fibres) {
+    std::ranges::stable_sort(fibres, std::ranges::greater{}, &Fibre::share);
+    return fibres;
+}
+
+std::string fibre_statement(const Base& base) {
+    std::vector<std::string> statements;
+    for (const Fibre& fibre : by_share(base.fibres))
+        statements.push_back(fibre_words(fibre));
+    return joined(statements, dot);
+}
+
+std::vector<Care> in_process_order(std::vector<Care> care) {
+    std::ranges::stable_sort(care, {}, &Care::process);
+    return care;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,154 @@
+#include "facts/yarn_facts.h"
+
+#include "facts/rows.h"
+#include "facts/swatches.h"
+#include "facts/wording.h"
+#include "facts/yarn.h"
+
+#include <algorithm>
+
+namespace dyeleaf {
+
+namespace {
+
+using Text = std::optional<std::string>;
+
+// --- bases ---
+
+const Vocabulary& fibre_vocabulary() {
+    using Row = Rows<Fibre>;
+    static const Vocabulary vocabulary{
+        "fibre",
+        {
+            Row::text("fibre.name", "its name", [](const Fibre& fibre) { return fibre.name; }),
+            Row::text("fibre.share", "its share of the yarn",
+                      [](const Fibre& fibre) { return percent_words(fibre.share); }),
+        }};
+    return vocabulary;
+}
+
+const Vocabulary& care_vocabulary() {
+    using Row = Rows<Care>;
+    static const Vocabulary vocabulary{
+        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care) { return care.words; })}};
+    return vocabulary;
+}
+
+// A statement in the studio's first system of units.
+template <class Statement> auto first(Statement statement) {
+    return
+        [statement](const BaseView& view) { return statement(*view.base, first_system(view.records->studio.units)); };
+}
+
+// In the second, where tags state both.
+template <class Statement> auto second(Statement statement) {
+    return [statement](const BaseView& view) -> Text {
+        const auto system = second_system(view.records->studio.units);
+        if (!system) return std::nullopt;
+        return statement(*view.base, *system);
+    };
+}
+
+// --- lots ---
+
+Text price(const LotView& view) {
+    if (!view.lot->price) return std::nullopt;
+    return price_words(*view.lot->price, view.records->studio.currency);
+}
+
+bool may_bleed(const LotView& view) {
+    return std::ranges::any_of(view.lot->dyes,
+                               [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
+}
+
+Text pot(const SkeinView& view) {
+    int last = 0;
+    for (std::size_t pot = 0; pot < view.lot->pots.size(); ++pot) {
+        last += view.lot->pots[pot];
+        if (view.number <= last) return pot_words(static_cast<int>(pot));
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+const Vocabulary& base_vocabulary() {
+    using Row = Rows<BaseView>;
+    static const Vocabulary vocabulary{
+        "base",
+        {
+            Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
+            Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
+            Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
+            Row::text("base.fibres", "its fibres, largest share first",
+                      [](const BaseView& v) { return fibre_statement(*v.base); }),
+            Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
+                      [](const BaseView& v) { return by_share(v.base->fibres); }),
+            Row::text("base.weight", "of one skein", first(weight_statement)),
+            Row::text("base.weight.other", "in the other units, where both are used", second(weight_statement)),
+            Row::text("base.length", "of one skein, rounded down", first(length_statement)),
+            Row::text("base.length.other", "in the other units, where both are used", second(length_statement)),
+            Row::text("base.put_up", "weight and length", first(put_up_statement)),
+            Row::text("base.put_up.other", "in the other units, where both are used", second(put_up_statement)),
+            Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
+                      [](const BaseView& v) { return words(v.base->put_up); }),
+            Row::text("base.yarn_weight", "the dyer's word for how thick it is",
+                      [](const BaseView& v) { return v.base->yarn_weight; }),
+            Row::text("base.gauge", "as recorded", [](const BaseView& v) { return v.base->gauge; }),
+            Row::text("base.needles", "as recorded", [](const BaseView& v) { return v.base->needles; }),
+            Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
+            Row::text("base.care", "its care in words, on one line",
+                      [](const BaseView& v) { return care_words(in_process_order(v.base->care)); }),
+            Row::list("base.care_list", "the same one by one", care_vocabulary(),
+                      [](const BaseView& v) { return in_process_order(v.base->care); }),
+            Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
+        }};
+    return vocabulary;
+}
+
+const Vocabulary& lot_vocabulary() {
+    using Row = Rows<LotView>;
+    static const Vocabulary vocabulary{
+        "lot",
+        {
+            Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
+            Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
+            Row::text("lot.dyed", "the day it was dyed, where known",
+                      [](const LotView& v) { return short_date(v.lot->dyed); }),
+            Row::text("lot.price", "the price of one skein", price),
+            Row::text("price.text", "the same", price),
+            Row::text("price.blank", "there only if no price is recorded, to head an empty box",
+                      [](const LotView& v) { return v.lot->price ? std::string_view{} : price_box_words; }),
+            Row::text("lot.skeins", "how many skeins were dyed",
+                      [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
+                      [](const LotView& v) -> Text {
+                          if (v.lot->pots.empty()) return std::nullopt;
+                          return std::to_string(v.lot->pots.size());
+                      }),
+            Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
+                      [](const LotView& v) { return v.lot->alternate ? alternate_words : std::string_view{}; }),
+            Row::text("lot.wash_note", "there only if one of its dyes bleeds",
+                      [](const LotView& v) { return may_bleed(v) ? wash_apart_words : std::string_view{}; }),
+            Row::patch("lot.patch", "its colour", [](const LotView& v) { return patch_of(*v.records, *v.lot); }),
+            Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
+        }};
+    return vocabulary;
+}
+
+const Vocabulary& skein_vocabulary() {
+    using Row = Rows<SkeinView>;
+    static const Vocabulary vocabulary{
+        "skein",
+        {
+            Row::text("skein.number", "its number in the lot",
+                      [](const SkeinView& v) { return std::to_string(v.number); }),
+            Row::text("skein.count", "how many skeins were dyed",
+                      [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("skein.of", "both: 3 of 12", [](const SkeinView& v) { return one_of(v.number, v.lot->skeins); }),
+            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+        }};
+    return vocabulary;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,182 @@
+#include "finish/write_file.h"
+
+#include "base/words.h"
+
+#include <fcntl.h>
+#include <signal.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <charconv>
+#include <optional>
+#include <system_error>
+#include <utility>
+#include <vector>
+
+namespace dyeleaf {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Problem {
+    std::string message; // goes on after "cannot write “cards.pdf”: "
+    std::string help;
+};
+using Outcome = std::optional<Problem>; // nothing: it worked
+
+Problem problem_of(int error, const fs::path& folder) {
+    switch (error) {
+    case EACCES:
+    case EPERM:
+        return {"you may not write into the folder " + in_quotes(folder.string()),
+                "choose another folder, or ask whoever looks after this computer for the right to write there"};
+    case EROFS: return {"the folder is on a disk that can only be read", "choose a folder on another disk"};
+    case ENOSPC:
+    case EDQUOT: return {"the disk is full", "make room on the disk, then run this again"};
+    case EFBIG: return {"the file would be larger than this computer allows", "print fewer labels at a time"};
+    case ENAMETOOLONG: return {"the name is too long", "choose a shorter name"};
+    default: return {std::generic_category().message(error), "try again, or choose another folder"};
+    }
+}
+
+class Descriptor {
+  public:
+    explicit Descriptor(int number) : number_(number) {}
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    ~Descriptor() { close(); }
+
+    [[nodiscard]] bool open() const { return number_ >= 0; }
+    [[nodiscard]] int number() const { return number_; }
+    // Some disks only tell here that the bytes did not fit.
+    bool close() {
+        const int number = std::exchange(number_, -1);
+        return number < 0 || ::close(number) == 0;
+    }
+
+  private:
+    int number_;
+};
+
+// The file that a symbolic link stands for, so that the link stays one.
+fs::path behind_links(const fs::path& target) {
+    std::error_code problem;
+    if (!fs::is_symlink(target, problem)) return target;
+    const fs::path real = fs::weakly_canonical(target, problem);
+    return problem ? target : real;
+}
+
+fs::path folder_of(const fs::path& target) {
+    return target.has_parent_path() ? target.parent_path() : fs::path{"."};
+}
+
+Outcome check_place(const fs::path& target) {
+    std::error_code ignored;
+    const fs::path folder = folder_of(target);
+    if (!target.has_filename()) return Problem{"a folder is not a file", "put a file's name after it"};
+    if (!fs::exists(folder, ignored)) {
+        return Problem{"there is no folder " + in_quotes(folder.string()),
+                       "make the folder first, or correct its name"};
+    }
+    if (!fs::is_directory(folder, ignored)) {
+        return Problem{in_quotes(folder.string()) + " is a file, not a folder", "choose a folder that exists"};
+    }
+    if (fs::is_directory(target, ignored)) {
+        return Problem{"there is a folder of this name", "choose another name, or put a file's name after it"};
+    }
+    if (fs::exists(target, ignored) && !fs::is_regular_file(target, ignored)) {
+        return Problem{"this is not an ordinary file but a device or a pipe", "choose another name"};
+    }
+    return {};
+}
+
+// ".cards.pdf.dyeleaf-tmp-": hidden, and beside the target because a rename must not leave the disk.
+std::string temporary_prefix(const fs::path& target) {
+    constexpr std::size_t most_bytes = 200; // of the 255 that a name may have
+    return "." + target.filename().string().substr(0, most_bytes) + ".dyeleaf-tmp-";
+}
+
+bool is_running(std::string_view process) {
+    pid_t id = 0;
+    const auto [end, error] = std::from_chars(process.data(), process.data() + process.size(), id);
+    if (error != std::errc{} || end != process.data() + process.size() || id <= 0) return true; // not one of ours
+    return ::kill(id, 0) == 0 || errno != ESRCH;
+}
+
+// What runs that were cut short have left behind for this target.
+void remove_stale_temporaries(const fs::path& target) {
+    const std::string prefix = temporary_prefix(target);
+    std::error_code problem;
+    std::vector<fs::path> stale;
+    for (fs::directory_iterator entry{folder_of(target), problem}; !problem && entry != fs::directory_iterator{};
+         entry.increment(problem)) {
+        const std::string name = entry->path().filename().string();
+        if (name.starts_with(prefix) && !is_running(std::string_view{name}.substr(prefix.size()))) {
+            stale.push_back(entry->path());
+        }
+    }
+    for (const fs::path& file : stale)
+        fs::remove(file, problem);
+}
+
+bool write_all(int descriptor, std::string_view bytes) {
+    while (!bytes.empty()) {
+        const ssize_t written = ::write(descriptor, bytes.data(), bytes.size());
+        if (written < 0 && errno == EINTR) continue;
+        if (written < 0) return false;
+        bytes.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return true;
+}
+
+// Who may read the old file may read the new one.
+bool copy_rights(const fs::path& target, int descriptor) {
+    struct stat old {};
+    if (::stat(target.c_str(), &old) != 0) return errno == ENOENT;
+    return ::fchmod(descriptor, old.st_mode & 0777U) == 0 || errno == EPERM;
+}
+
+// The error number, or 0.
+int write_temporary(const fs::path& temporary, const fs::path& target, const std::string& bytes) {
+    ::unlink(temporary.c_str());
+    Descriptor file{::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666)};
+    if (!file.open()) return errno;
+    const bool whole = write_all(file.number(), bytes) && copy_rights(target, file.number()) &&
+                       ::fsync(file.number()) == 0 && file.close();
+    return whole ? 0 : errno;
+}
+
+// So that the new name outlives a power cut. Some network folders cannot do it, and the file stands all the same.
+void sync_folder(const fs::path& folder) {
+    const Descriptor descriptor{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+    if (descriptor.open()) ::fsync(descriptor.number());
+}
+
+Outcome put_in_place(const fs::path& target, const std::string& bytes) {
+    if (Outcome problem = check_place(target)) return problem;
+    remove_stale_temporaries(target);
+    const fs::path folder = folder_of(target);
+    const fs::path temporary = folder / (temporary_prefix(target) + std::to_string(::getpid()));
+    int error = write_temporary(temporary, target, bytes);
+    if (error == 0 && ::rename(temporary.c_str(), target.c_str()) != 0) error = errno;
+    if (error != 0) {
+        ::unlink(temporary.c_str());
+        return problem_of(error, folder);
+    }
+    sync_folder(folder);
+    return {};
+}
+
+} // namespace
+
+bool write_file(const fs::path& target, const std::string& bytes, Diagnostics& diagnostics) {
+    const Outcome problem = put_in_place(behind_links(target), bytes);
+    if (problem) {
+        diagnostics.error({}, "cannot write " + in_quotes(target.string()) + ": " + problem->message, problem->help);
+    }
+    return !problem;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,54 @@
+// A design filled with one item's facts: every text is words, every list is boxes, every absent thing is gone.
+#pragma once
+
+#include "design/design.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace dyeleaf {
+
+struct FilledBox;
+
+enum class Direction { down, across };
+
+struct Flow { // a column or a row
+    Direction direction = Direction::down;
+    std::vector<FilledBox> children;
+};
+struct FilledGrid {
+    int columns = 1, rows = 0;
+    std::vector<FilledBox> children;
+};
+struct Stack { // all in one place, later ones on top
+    std::vector<FilledBox> children;
+};
+struct FilledTable {
+    std::vector<Extent> widths;
+    std::vector<std::vector<FilledBox>> rows; // each as long as `widths`
+    Length row_gap, rule;
+};
+struct Words {
+    std::string text;
+    TextStyle style;
+    bool is_caution = false;
+};
+struct PatchBox {
+    Patch patch;
+    std::vector<FilledBox> children; // stacked on the colour
+};
+struct FilledBlank {
+    Extent extent = Extent::share(1);
+};
+
+using FilledKind =
+    std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark, FilledBlank>;
+
+struct FilledBox {
+    FilledKind kind = FilledBlank{};
+    const Box* box = nullptr; // where it came from: margins, extents, place in the file
+};
+
+} // namespace dyeleaf

@@ -1,0 +1,18 @@
+// How a colour patch is drawn, so that recorded, estimated, unknown and unprintable can be told apart without colour.
+#pragma once
+
+#include "display/display_list.h"
+#include "facts/facts.h"
+
+#include <vector>
+
+namespace dyeleaf {
+
+// recorded: the colour, outlined where it is nearly as light as paper; estimated: the same with its lower right corner
+// cut away; not recorded: a dashed frame round bare paper; not printable: hatched in the nearest tint.
+std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Length corner);
+
+// What the words on it stand on: its colour, or paper.
+Rgb ground_of(const Patch& patch);
+
+} // namespace dyeleaf

@@ -1,0 +1,336 @@
+#include "layout/place.h"
+
+#include "base/overloaded.h"
+#include "facts/colour.h"
+#include "layout/measure.h"
+#include "layout/patch.h"
+
+#include <algorithm>
+#include <array>
+#include <memory>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+// What a box inherits from those around it.
+struct Context {
+    Transform to_label;
+    std::optional<Rgb> ground; // the colour behind, where it is not paper
+    int depth = 0;
+};
+
+std::string kind_name(const FilledBox& box) {
+    if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
+    constexpr std::array names = {"", "grid", "layers", "table", "text", "swatch", "picture", "rule", "hole", "blank"};
+    return names.at(box.kind.index());
+}
+
+class Placer {
+  public:
+    Placer(Size label, Length bleed, const Trial& trial, Placement& result)
+        : label_{{}, label}, bleed_(bleed), trial_(trial), result_(result), list_(&result.list) {}
+
+    // `region` is the box's place, margin included, in the coordinates of the list being written.
+    void place(const FilledBox& filled, Rect region, const Context& context) {
+        static const Box plain;
+        const Box& box = filled.box == nullptr ? plain : *filled.box;
+        const Rect outer = shrunk(region, box.margin);
+        result_.boxes.push_back({context.depth, kind_name(filled), context.to_label.bounds(outer)});
+        Context inside = context;
+        ++inside.depth;
+        dress(box, outer, inside);
+        const Rect content = shrunk(outer, frame_of(box));
+        if (box.turn == Turn::none) {
+            place_content(filled, box, content, inside);
+        } else {
+            place_turned(filled, box, content, inside);
+        }
+    }
+
+  private:
+    void dress(const Box& box, Rect outer, Context& context) {
+        if (box.background) {
+            list_->items.emplace_back(FillPath{rounded_path(bled(outer), box.corner), *box.background});
+            context.ground = box.background;
+        }
+        if (box.border > Length{}) {
+            const Rect middle = grown(outer, box.border * -0.5);
+            list_->items.emplace_back(
+                StrokePath{rounded_path(middle, box.corner), box.border_colour.value_or(Rgb{}), box.border, {}});
+        }
+    }
+
+    // Only upright boxes bleed: a turned one has its own coordinates.
+    [[nodiscard]] Rect bled(Rect rect) const {
+        if (list_ != &result_.list) return rect;
+        const auto beyond = [&](bool touches) { return touches ? -bleed_ : Length{}; };
+        return shrunk(rect, {beyond(near(rect.top(), label_.top())), beyond(near(rect.right(), label_.right())),
+                             beyond(near(rect.bottom(), label_.bottom())), beyond(near(rect.left(), label_.left()))});
+    }
+
+    void place_turned(const FilledBox& filled, const Box& box, Rect content, const Context& context) {
+        const Size upright = turned_size(box.turn, content.size);
+        const Transform transform = Transform::move(content.origin).after(turned(box.turn, upright));
+        auto inner = std::make_shared<DisplayList>();
+        inner->size = upright;
+        DisplayList* const outer_list = std::exchange(list_, inner.get());
+        Context inside = context;
+        inside.to_label = context.to_label.after(transform);
+        place_content(filled, box, {{}, upright}, inside);
+        list_ = outer_list;
+        list_->items.emplace_back(Group{std::move(inner), transform, std::nullopt});
+    }
+
+    void place_content(const FilledBox& filled, const Box& box, Rect rect, const Context& context) {
+        std::visit(Overloaded{
+                       [&](const Flow& flow) {
+                           flow.direction == Direction::down ? place_column(flow.children, box, rect, context)
+                                                             : place_row(flow.children, box, rect, context);
+                       },
+                       [&](const FilledGrid& grid) { place_grid(grid, box, rect, context); },
+                       [&](const Stack& stack) { place_stack(stack.children, box, rect, context); },
+                       [&](const FilledTable& table) { place_table(table, box, rect, context); },
+                       [&](const Words& words) { place_words(words, box, rect, context); },
+                       [&](const PatchBox& patch) { place_patch(patch, box, rect, context); },
+                       [&](const Picture& picture) {
+                           list_->items.emplace_back(DrawPicture{picture.file, rect});
+                       },
+                       [&](const Rule& rule) { place_rule(rule, rect); },
+                       [&](const HoleMark&) { place_hole(box, rect, context); },
+                       [](const FilledBlank&) {},
+                   },
+                   filled.kind);
+    }
+
+    void note_overflow(Misfit::Kind kind, const Box& box, Length needed, Length available) {
+        if (fits(needed, available)) return;
+        result_.misfits.push_back({kind, &box, needed - available, {}, false});
+    }
+
+    static Length total(const std::vector<Length>& lengths, Length gap) {
+        Length sum = lengths.empty() ? Length{} : gap * static_cast<double>(lengths.size() - 1);
+        for (Length length : lengths)
+            sum += length;
+        return sum;
+    }
+
+    // Where the first box starts and how much stands between two, so that they fill `available` as `justify` says.
+    static std::pair<Length, Length> spread(Justify justify, Length used, Length available, Length gap,
+                                            std::size_t boxes) {
+        const Length spare = larger(available - used, Length{});
+        switch (justify) {
+        case Justify::start: return {Length{}, gap};
+        case Justify::centre: return {spare / 2, gap};
+        case Justify::end: return {spare, gap};
+        case Justify::between: return {Length{}, boxes < 2 ? gap : gap + spare / static_cast<double>(boxes - 1)};
+        }
+        return {Length{}, gap};
+    }
+
+    static Length aligned(Align align, Length spare) {
+        if (align == Align::centre) return spare / 2;
+        return align == Align::end ? spare : Length{};
+    }
+
+    // The size a child takes across the run: all there is when it stretches or shares, else what it wants.
+    static Length across_run(const std::optional<Extent>& extent, Align align, Length wanted, Length available) {
+        if (extent && extent->is_share()) return available;
+        if (!extent && align == Align::stretch) return available;
+        return smaller(wanted, available);
+    }
+
+    void place_column(const std::vector<FilledBox>& children, const Box& box, Rect rect, const Context& context) {
+        const std::vector<Length> heights = column_heights(children, rect.size, box.gap, trial_);
+        const Length used = total(heights, box.gap);
+        note_overflow(Misfit::Kind::too_tall, box, used, rect.size.height);
+        auto [y, gap] = spread(box.justify, used, rect.size.height, box.gap, children.size());
+        for (std::size_t i = 0; i < children.size(); ++i) {
+            const std::optional<Extent> extent = children[i].box == nullptr ? std::nullopt : children[i].box->width;
+            const Length wanted = wanted_size(children[i], rect.size.width, trial_).width;
+            if (extent && extent->is_fixed()) note_overflow(Misfit::Kind::too_wide, box, wanted, rect.size.width);
+            const Length width = across_run(extent, box.align, wanted, rect.size.width);
+            const Length x = aligned(box.align, rect.size.width - width);
+            place(children[i], {{rect.left() + x, rect.top() + y}, {width, heights[i]}}, context);
+            y += heights[i] + gap;
+        }
+    }
+
+    void place_row(const std::vector<FilledBox>& children, const Box& box, Rect rect, const Context& context) {
+        const std::vector<Length> widths = row_widths(children, rect.size.width, box.gap, trial_);
+        const Length used = total(widths, box.gap);
+        note_overflow(Misfit::Kind::too_wide, box, used, rect.size.width);
+        Length deepest;
+        if (box.align == Align::baseline) {
+            for (std::size_t i = 0; i < children.size(); ++i) {
+                deepest = larger(deepest, baseline_of(children[i], widths[i], trial_).value_or(Length{}));
+            }
+        }
+        auto [x, gap] = spread(box.justify, used, rect.size.width, box.gap, children.size());
+        for (std::size_t i = 0; i < children.size(); ++i) {
+            const std::optional<Extent> extent = children[i].box == nullptr ? std::nullopt : children[i].box->height;
+            const Length wanted = wanted_size(children[i], widths[i], trial_).height;
+            note_overflow(Misfit::Kind::too_tall, box, wanted, rect.size.height);
+            const Length height = across_run(extent, box.align, wanted, rect.size.height);
+            Length y = aligned(box.align, rect.size.height - height);
+            if (box.align == Align::baseline) {
+                y = deepest - baseline_of(children[i], widths[i], trial_).value_or(deepest);
+            }
+            place(children[i], {{rect.left() + x, rect.top() + y}, {widths[i], height}}, context);
+            x += widths[i] + gap;
+        }
+    }
+
+    void place_grid(const FilledGrid& grid, const Box& box, Rect rect, const Context& context) {
+        const auto columns = static_cast<std::size_t>(grid.columns);
+        const std::size_t rows = (grid.children.size() + columns - 1) / columns;
+        const auto share = [&](Length whole, std::size_t count) {
+            return (whole - box.gap * static_cast<double>(count - 1)) / static_cast<double>(count);
+        };
+        const Length width = share(rect.size.width, columns);
+        std::vector<Length> heights(rows);
+        for (std::size_t i = 0; i < grid.children.size(); ++i) {
+            Length& height = heights[i / columns];
+            height = larger(height, wanted_size(grid.children[i], width, trial_).height);
+        }
+        if (grid.rows > 0) {
+            const Length equal = share(rect.size.height, static_cast<std::size_t>(grid.rows));
+            for (Length& height : heights) {
+                note_overflow(Misfit::Kind::too_tall, box, height, equal);
+                height = equal;
+            }
+        }
+        note_overflow(Misfit::Kind::too_tall, box, total(heights, box.gap), rect.size.height);
+        Length y = rect.top();
+        for (std::size_t i = 0; i < grid.children.size(); ++i) {
+            const std::size_t column = i % columns;
+            if (column == 0 && i > 0) y += heights[(i / columns) - 1] + box.gap;
+            const Length x = rect.left() + (width + box.gap) * static_cast<double>(column);
+            place(grid.children[i], {{x, y}, {width, heights[i / columns]}}, context);
+        }
+    }
+
+    void place_stack(const std::vector<FilledBox>& children, const Box& box, Rect rect, const Context& context) {
+        for (const FilledBox& child : children) {
+            const Size wanted = wanted_size(child, rect.size.width, trial_);
+            note_overflow(Misfit::Kind::too_tall, box, wanted.height, rect.size.height);
+            const bool stretched = box.align == Align::stretch;
+            const auto extent = [&](const std::optional<Extent> Box::*dimension) {
+                return child.box == nullptr ? std::nullopt : child.box->*dimension;
+            };
+            const Length width = across_run(extent(&Box::width), box.align, wanted.width, rect.size.width);
+            const bool fills =
+                extent(&Box::height) ? extent(&Box::height)->is_share() : stretched && box.justify == Justify::start;
+            const Length height = fills ? rect.size.height : smaller(wanted.height, rect.size.height);
+            const Length x = aligned(box.align, rect.size.width - width);
+            const Length y = spread(box.justify, height, rect.size.height, {}, 1).first;
+            place(child, {{rect.left() + x, rect.top() + y}, {width, height}}, context);
+        }
+    }
+
+    void place_table(const FilledTable& table, const Box& box, Rect rect, const Context& context) {
+        const std::vector<Length> widths = table_widths(table, rect.size.width, box.gap, trial_);
+        note_overflow(Misfit::Kind::too_wide, box, total(widths, box.gap), rect.size.width);
+        Length y = rect.top();
+        for (std::size_t row = 0; row < table.rows.size(); ++row) {
+            const std::vector<FilledBox>& cells = table.rows[row];
+            Length height;
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                height = larger(height, wanted_size(cells[i], widths[i], trial_).height);
+            }
+            if (row > 0 && table.rule > Length{}) {
+                const Length line = y - table.row_gap / 2;
+                list_->items.emplace_back(StrokePath{line_path({rect.left(), line}, {rect.right(), line}),
+                                                     box.border_colour.value_or(Rgb{}),
+                                                     table.rule,
+                                                     {}});
+            }
+            Length x = rect.left();
+            for (std::size_t i = 0; i < cells.size(); ++i) {
+                const Length wanted = wanted_size(cells[i], widths[i], trial_).height;
+                const Length drop = aligned(box.align, height - wanted);
+                place(cells[i], {{x, y + drop}, {widths[i], wanted}}, context);
+                x += widths[i] + box.gap;
+            }
+            y += height + table.row_gap;
+        }
+        note_overflow(Misfit::Kind::too_tall, box, y - table.row_gap - rect.top(), rect.size.height);
+    }
+
+    void place_words(const Words& words, const Box& box, Rect rect, const Context& context) {
+        const SetWords set = set_words(words, rect.size.width, trial_);
+        const Size extent = set.extent();
+        if (set.cut) result_.misfits.push_back({Misfit::Kind::cut, &box, {}, words.text, words.is_caution});
+        if (set.paragraph->words_broken && words.is_caution) {
+            result_.misfits.push_back(
+                {Misfit::Kind::too_wide, &box, larger(extent.width - rect.size.width, mm(0.1)), words.text, true});
+        }
+        if (!fits(extent.height, rect.size.height)) {
+            result_.misfits.push_back(
+                {Misfit::Kind::too_tall, &box, extent.height - rect.size.height, words.text, words.is_caution});
+        }
+        for (const std::string& character : set.paragraph->missing) {
+            result_.missing.push_back({&box, character, words.text, words.is_caution});
+        }
+        const Rgb ink = context.ground ? black_or_white_on(*context.ground) : words.style.colour;
+        const Length top = rect.top() + spread(box.justify, extent.height, rect.size.height, {}, 1).first;
+        Length baseline = top + set.first_baseline;
+        Length inked_left = rect.right();
+        for (const TextLine& line : set.paragraph->lines) {
+            const Length width = set.size * line.width;
+            Length x = rect.left();
+            if (words.style.align == TextAlign::centre) x += (rect.size.width - width) / 2;
+            if (words.style.align == TextAlign::end) x += rect.size.width - width;
+            for (const PlacedRun& run : line.runs) {
+                list_->items.emplace_back(DrawRun{run.run, {x + set.size * run.x, baseline}, set.size, ink});
+            }
+            inked_left = smaller(inked_left, x);
+            baseline += set.leading;
+        }
+        const Rect inked{{inked_left, top}, extent};
+        result_.zones.push_back({words.is_caution ? Zone::Kind::caution : Zone::Kind::words,
+                                 context.to_label.bounds(inked), &box, words.text});
+    }
+
+    void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
+        for (DisplayItem& item : draw_patch(patch.patch, rect, box.corner))
+            list_->items.push_back(std::move(item));
+        result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
+        context.ground = ground_of(patch.patch);
+        place_stack(patch.children, box, rect, context);
+    }
+
+    void place_rule(const Rule& rule, Rect rect) {
+        const bool level = rect.size.width >= rect.size.height;
+        const Point middle = rect.centre();
+        const Path path = level ? line_path({rect.left(), middle.y}, {rect.right(), middle.y})
+                                : line_path({middle.x, rect.top()}, {middle.x, rect.bottom()});
+        std::vector<Length> dash;
+        if (rule.dashed) dash = {rule.thickness * 3, rule.thickness * 3};
+        list_->items.emplace_back(StrokePath{path, rule.colour, rule.thickness, std::move(dash)});
+    }
+
+    void place_hole(const Box& box, Rect rect, const Context& context) {
+        const Length radius = smaller(rect.size.width, rect.size.height) / 2;
+        list_->items.emplace_back(
+            StrokePath{circle_path(rect.centre(), radius), Rgb{0.5, 0.5, 0.5}, pt(0.35), {mm(0.6), mm(0.5)}});
+        result_.zones.push_back({Zone::Kind::hole, context.to_label.bounds(rect), &box, {}});
+    }
+
+    Rect label_;
+    Length bleed_;
+    const Trial& trial_;
+    Placement& result_;
+    DisplayList* list_;
+};
+
+} // namespace
+
+Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial) {
+    Placement result;
+    Placer{size, bleed, trial, result}.place(box, {{}, size}, {});
+    return result;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,58 @@
+// Gives every filled box its rectangle and its ink.
+#pragma once
+
+#include "base/geometry.h"
+#include "display/display_list.h"
+#include "layout/box.h"
+#include "layout/set_words.h"
+
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+// A rectangle of the label that matters to others: where words, cautions, colours and hole marks lie.
+struct Zone {
+    enum class Kind { words, caution, colour, hole };
+    Kind kind = Kind::words;
+    Rect rect; // of the ink's lines, on the label
+    const Box* box = nullptr;
+    std::string text;
+};
+
+// What did not fit.
+struct Misfit {
+    enum class Kind { cut, too_tall, too_wide };
+    Kind kind = Kind::cut;
+    const Box* box = nullptr;
+    Length excess; // how much is missing, where it is too tall or too wide
+    std::string text;
+    bool is_caution = false;
+};
+
+struct MissingGlyph {
+    const Box* box = nullptr;
+    std::string character;
+    std::string text;
+    bool is_caution = false;
+};
+
+// A box's rectangle, for dumps: depth in the tree, kind, and where it lies on the label.
+struct PlacedBox {
+    int depth = 0;
+    std::string kind;
+    Rect rect;
+};
+
+struct Placement {
+    DisplayList list;
+    std::vector<Zone> zones;
+    std::vector<Misfit> misfits;
+    std::vector<MissingGlyph> missing;
+    std::vector<PlacedBox> boxes;
+};
+
+// The box on a label of `size`. Backgrounds and colours that reach the label's edge run `bleed` beyond it.
+Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial);
+
+} // namespace dyeleaf

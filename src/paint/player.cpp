@@ -1,0 +1,141 @@
+#include "paint/player.h"
+
+#include <cmath>
+
+namespace dyeleaf {
+
+namespace {
+
+// In points, to a thousandth of one: no press shows less, and the file has fewer digits to hold.
+double points(Length length) {
+    return std::round(length.in_pt() * 1000) / 1000;
+}
+
+struct PathTracer {
+    cairo_t* context;
+
+    void operator()(const MoveTo& step) const { cairo_move_to(context, points(step.to.x), points(step.to.y)); }
+    void operator()(const LineTo& step) const { cairo_line_to(context, points(step.to.x), points(step.to.y)); }
+    void operator()(const CurveTo& step) const {
+        cairo_curve_to(context, points(step.control1.x), points(step.control1.y), points(step.control2.x),
+                       points(step.control2.y), points(step.to.x), points(step.to.y));
+    }
+    void operator()(const ClosePath& /*step*/) const { cairo_close_path(context); }
+};
+
+void trace(cairo_t* context, const Path& path) {
+    cairo_new_path(context);
+    for (const auto& step : path)
+        std::visit(PathTracer{context}, step);
+}
+
+void set_colour(cairo_t* context, Rgb colour) {
+    cairo_set_source_rgb(context, colour.red, colour.green, colour.blue);
+}
+
+// Glyphs keep their shapes and distances at every resolution; lines end where they are said to.
+void set_options(cairo_t* context) {
+    const CairoFontOptions options{cairo_font_options_create()};
+    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
+    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
+    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
+    cairo_set_font_options(context, options.get());
+    cairo_set_line_cap(context, CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(context, CAIRO_LINE_JOIN_MITER);
+}
+
+} // namespace
+
+void Player::play(cairo_t* context, const DisplayList& list) {
+    forms_.forget_unused();
+    cairo_save(context);
+    set_options(context);
+    draw(context, list);
+    cairo_restore(context);
+}
+
+void Player::draw(cairo_t* context, const DisplayList& list) {
+    for (const DisplayItem& item : list.items) {
+        std::visit([&](const auto& kind) { draw_item(context, kind); }, item);
+    }
+}
+
+void Player::draw_item(cairo_t* context, const FillPath& fill) {
+    set_colour(context, fill.colour);
+    trace(context, fill.path);
+    cairo_fill(context);
+}
+
+void Player::draw_item(cairo_t* context, const StrokePath& stroke) {
+    set_colour(context, stroke.colour);
+    cairo_set_line_width(context, points(stroke.width));
+    std::vector<double> dash;
+    for (const Length length : stroke.dash)
+        dash.push_back(points(length));
+    cairo_set_dash(context, dash.data(), static_cast<int>(dash.size()), 0);
+    trace(context, stroke.path);
+    cairo_stroke(context);
+}
+
+void Player::draw_item(cairo_t* context, const DrawRun& draw) {
+    const ShapedRun& run = *draw.run;
+    const double size = draw.size.in_pt();
+    const double x = points(draw.baseline.x);
+    const double y = points(draw.baseline.y);
+    glyphs_.clear();
+    for (const Glyph& glyph : run.glyphs)
+        glyphs_.push_back({glyph.index, x + glyph.x * size, y + glyph.y * size});
+    clusters_.clear();
+    for (const Cluster& cluster : run.clusters)
+        clusters_.push_back({cluster.bytes, cluster.glyphs});
+
+    set_colour(context, draw.colour);
+    cairo_set_font_face(context, faces_.face(run.face));
+    cairo_set_font_size(context, size);
+    // The text goes along, so that it can be searched, copied and read aloud.
+    cairo_show_text_glyphs(context, run.text.data(), static_cast<int>(run.text.size()), glyphs_.data(),
+                           static_cast<int>(glyphs_.size()), clusters_.data(), static_cast<int>(clusters_.size()),
+                           run.right_to_left ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : cairo_text_cluster_flags_t{});
+}
+
+void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
+    cairo_surface_t* image = pictures_.picture(picture.file);
+    cairo_save(context);
+    cairo_translate(context, points(picture.rect.left()), points(picture.rect.top()));
+    cairo_scale(context, picture.rect.size.width.in_pt() / cairo_image_surface_get_width(image),
+                picture.rect.size.height.in_pt() / cairo_image_surface_get_height(image));
+    cairo_set_source_surface(context, image, 0, 0);
+    // Edge pixels count to the edge instead of fading out beyond it.
+    cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
+    cairo_rectangle(context, 0, 0, cairo_image_surface_get_width(image), cairo_image_surface_get_height(image));
+    cairo_fill(context);
+    cairo_restore(context);
+}
+
+void Player::draw_item(cairo_t* context, const Group& group) {
+    const Transform& t = group.transform;
+    const cairo_matrix_t matrix{t.a, t.b, t.c, t.d, points(t.dx), points(t.dy)};
+    cairo_save(context);
+    cairo_transform(context, &matrix);
+    if (group.clip) {
+        trace(context, *group.clip);
+        cairo_clip(context);
+    }
+    if (cairo_surface_t* form = form_of(group)) {
+        cairo_set_source_surface(context, form, 0, 0);
+        cairo_paint(context);
+    } else {
+        draw(context, *group.list);
+    }
+    cairo_restore(context);
+}
+
+cairo_surface_t* Player::form_of(const Group& group) {
+    if (repeats_ == Repeats::drawn_again) return nullptr;
+    return forms_.form(group.list, [&](cairo_t* recording) {
+        set_options(recording);
+        draw(recording, *group.list);
+    });
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,40 @@
+// Plays a display list on a Cairo context whose unit is the point, 1/72 inch.
+#pragma once
+
+#include "display/display_list.h"
+#include "paint/cairo_handles.h"
+#include "paint/font_faces.h"
+#include "paint/forms.h"
+#include "paint/pictures.h"
+
+namespace dyeleaf {
+
+// What becomes of a list that several groups share: on paper it is one object shown often, on a screen the same ink
+// drawn anew, pixel by pixel.
+enum class Repeats { drawn_again, shown_again };
+
+class Player {
+  public:
+    explicit Player(Repeats repeats) : repeats_(repeats) {}
+
+    // One page.
+    void play(cairo_t* context, const DisplayList& list);
+
+  private:
+    void draw(cairo_t* context, const DisplayList& list);
+    void draw_item(cairo_t* context, const FillPath& fill);
+    void draw_item(cairo_t* context, const StrokePath& stroke);
+    void draw_item(cairo_t* context, const DrawRun& draw);
+    void draw_item(cairo_t* context, const DrawPicture& picture);
+    void draw_item(cairo_t* context, const Group& group);
+    cairo_surface_t* form_of(const Group& group);
+
+    Repeats repeats_;
+    Forms forms_;
+    FontFaces faces_;
+    Pictures pictures_;
+    std::vector<cairo_glyph_t> glyphs_; // kept for its memory
+    std::vector<cairo_text_cluster_t> clusters_;
+};
+
+} // namespace dyeleaf

@@ -1,0 +1,27 @@
+// Care treatments as records write them and as words print them, after the processes of ISO 3758.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace dyeleaf {
+
+// The order in which ISO 3758 lists them since 2012.
+enum class CareProcess { wash, bleach, dry, iron, professional };
+
+struct Care {
+    CareProcess process;
+    std::string_view key;   // as recorded: "wash 30 gentle"
+    std::string_view words; // as printed: "Wash 30 °C, gentle"
+};
+
+// Every treatment that records may name, in printing order.
+const std::vector<Care>& care_treatments();
+std::optional<Care> find_care(std::string_view key);
+// Whether two treatments cannot both be right: two washes, or steam for what must not be ironed. Requires: both from
+// care_treatments.
+bool contradict(const Care& one, const Care& other);
+
+} // namespace dyeleaf

@@ -1,0 +1,149 @@
+#include "records/check_records.h"
+
+#include "base/nearest.h"
+#include "base/words.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+// "on line 4" or "in dyes.yaml on line 4", as seen from `here`.
+std::string place(const Spot& spot, const Spot& here) {
+    const std::string line = "on line " + std::to_string(spot.line);
+    return spot.file == here.file || !spot.file ? line : "in " + spot.file->name + " " + line;
+}
+
+template <class Item>
+void refuse_repeated_ids(std::vector<Item>& items, const std::string& word, Diagnostics& diagnostics) {
+    std::map<std::string, Spot> seen;
+    std::erase_if(items, [&](const Item& item) {
+        const auto [first, is_new] = seen.emplace(item.id.value, item.id.spot);
+        if (is_new) return false;
+        diagnostics.error(item.id.spot, "a second " + word + " with the id " + in_quotes(item.id.value),
+                          "the first stands " + place(first->second, item.id.spot) + "; give one of them another id");
+        return true;
+    });
+}
+
+// The ids of one list, looked up by every reference to it.
+class Known {
+  public:
+    template <class Item> Known(const std::vector<Item>& items, std::string word) : word_(std::move(word)) {
+        for (const Item& item : items)
+            ids_.push_back(item.id.value);
+        sorted_ = ids_;
+        std::ranges::sort(sorted_);
+    }
+
+    [[nodiscard]] bool has(const std::string& id) const { return std::ranges::binary_search(sorted_, id); }
+    [[nodiscard]] const std::vector<std::string>& ids() const { return ids_; }
+
+    void check(const Id& id, Diagnostics& diagnostics) const {
+        if (id.value.empty() || has(id.value)) return; // an empty one has had its complaint
+        diagnostics.error(id.spot, "there is no " + word_ + " with the id " + in_quotes(id.value),
+                          suggest(id.value, ids_));
+    }
+
+  private:
+    std::string word_;
+    std::vector<std::string> ids_, sorted_;
+};
+
+void check_successors(const std::vector<Dye>& dyes, Diagnostics& diagnostics) {
+    std::map<std::string, const Dye*> by_id;
+    for (const Dye& dye : dyes)
+        by_id[dye.id.value] = &dye;
+    for (const Dye& dye : dyes) {
+        const Dye* next = &dye;
+        for (std::size_t step = 0; step <= dyes.size() && next != nullptr && next->replaced_by; ++step) {
+            const auto found = by_id.find(next->replaced_by->value);
+            next = found == by_id.end() ? nullptr : found->second;
+            if (next != &dye) continue;
+            diagnostics.error(dye.replaced_by->spot, in_quotes(dye.id.value) + " is replaced by itself in the end",
+                              "name the dye that you use now");
+            break;
+        }
+    }
+}
+
+void warn_of_namesakes(const std::vector<Dye>& dyes, Diagnostics& diagnostics) {
+    std::map<std::pair<std::string, std::string>, Spot> seen;
+    for (const Dye& dye : dyes) {
+        const auto [first, is_new] = seen.emplace(std::pair{lower_case(dye.line), lower_case(dye.name)}, dye.id.spot);
+        if (is_new || dye.name.empty() || dye.line.empty()) continue;
+        diagnostics.warning(dye.id.spot,
+                            "a second dye of the line " + in_quotes(dye.line) + " is called " + in_quotes(dye.name),
+                            "the first stands " + place(first->second, dye.id.spot) +
+                                "; give them codes that differ, so that nobody mixes them up");
+    }
+}
+
+// A part's id must mean one thing.
+void refuse_shared_ids(const std::vector<Dye>& dyes, const Known& ingredients, Diagnostics& diagnostics) {
+    for (const Dye& dye : dyes) {
+        if (dye.id.value == "dye") {
+            diagnostics.error(dye.id.spot, "a dye cannot have the id “dye”",
+                              "among the parts of a mix that word means the jar's own dye; choose another id");
+        } else if (ingredients.has(dye.id.value)) {
+            diagnostics.error(dye.id.spot, in_quotes(dye.id.value) + " is the id of an ingredient too",
+                              "the parts of a mix could mean either; choose another id for the dye");
+        }
+    }
+}
+
+void resolve_parts(Jar& jar, const Known& dyes, const Known& ingredients, Diagnostics& diagnostics) {
+    bool all_known = true;
+    bool has_dye = false;
+    for (Part& part : jar.parts) {
+        part.is_dye = dyes.has(part.id.value);
+        has_dye = has_dye || part.is_dye;
+        if (part.is_dye || ingredients.has(part.id.value)) continue;
+        all_known = false;
+        std::vector<std::string> known = dyes.ids();
+        known.insert(known.end(), ingredients.ids().begin(), ingredients.ids().end());
+        diagnostics.error(part.id.spot, "there is no dye or ingredient with the id " + in_quotes(part.id.value),
+                          suggest(part.id.value, known));
+    }
+    if (all_known && !has_dye && !jar.parts.empty()) {
+        diagnostics.error(jar.parts.front().id.spot, "none of these parts is a dye",
+                          "a mix holds at least one dye: write dye: sloe in the jar and parts: {dye: 1, salt: 4}");
+    }
+}
+
+} // namespace
+
+void check_records(Records& records, Diagnostics& diagnostics) {
+    refuse_repeated_ids(records.ingredients, "ingredient", diagnostics);
+    refuse_repeated_ids(records.dyes, "dye", diagnostics);
+    refuse_repeated_ids(records.jars, "jar", diagnostics);
+    refuse_repeated_ids(records.bases, "base", diagnostics);
+    refuse_repeated_ids(records.lots, "lot", diagnostics);
+    const auto is_salt = [](const Ingredient& one) { return one.id.value == "salt"; };
+    if (std::ranges::none_of(records.ingredients, is_salt))
+        records.ingredients.push_back({{"salt", {}}, "fine salt", {}, {}, {}});
+
+    const Known dyes{records.dyes, "dye"};
+    const Known bases{records.bases, "base"};
+    const Known ingredients{records.ingredients, "ingredient"};
+    refuse_shared_ids(records.dyes, ingredients, diagnostics);
+    warn_of_namesakes(records.dyes, diagnostics);
+    for (const Dye& dye : records.dyes) {
+        if (dye.replaced_by) dyes.check(*dye.replaced_by, diagnostics);
+        for (const Swatch& swatch : dye.swatches)
+            bases.check(swatch.base, diagnostics);
+    }
+    check_successors(records.dyes, diagnostics);
+    for (Jar& jar : records.jars)
+        resolve_parts(jar, dyes, ingredients, diagnostics);
+    for (const Lot& lot : records.lots) {
+        bases.check(lot.base, diagnostics);
+        for (const Id& dye : lot.dyes)
+            dyes.check(dye, diagnostics);
+    }
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,209 @@
+#include "records/read_items.h"
+
+#include "base/number.h"
+#include "records/read_fields.h"
+#include "records/read_values.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace dyeleaf {
+
+namespace {
+
+constexpr Range<Mass> jar_mass = {grams(0.001), grams(1'000'000)};
+
+const std::string how_to_mix =
+    "write parts: {dye: 1, salt: 4}, each part by its name, or weights as in {dye: 10 g, salt: 40 g}";
+
+// Text such as "1:4" says neither which part is the dye nor of what.
+void refuse_ratio(const Node& node, Diagnostics& diagnostics) {
+    const std::string text = in_quotes(shortened(trimmed(node.text), 40));
+    const bool ratio =
+        node.text.find_first_of(":/") != std::string::npos || node.text.find(" in ") != std::string::npos;
+    if (node.kind != Node::Kind::scalar) {
+        diagnostics.error(node.spot, "the parts of a mix have no names here", how_to_mix);
+    } else if (ratio) {
+        diagnostics.error(node.spot, text + " does not say which part is the dye", how_to_mix);
+    } else {
+        diagnostics.error(node.spot, text + " does not say what the mix is made of", how_to_mix);
+    }
+}
+
+// A number of parts, or a mass as weighed in; both leave `parts` set.
+std::optional<Part> read_part(const Entry& entry, const std::string& what, Diagnostics& diagnostics) {
+    const Node& node = entry.node();
+    if (node.kind == Node::Kind::nothing) {
+        diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key), how_to_mix);
+        return std::nullopt;
+    }
+    Part part;
+    part.id = {entry.key, entry.key_spot};
+    const std::string_view text = trimmed(node.text);
+    if (text.ends_with('%')) {
+        diagnostics.error(node.spot, in_quotes(shortened(text, 40)) + " is a share, and parts are plain numbers",
+                          "write " + std::string{trimmed(text.substr(0, text.size() - 1))} +
+                              " without the %, and the same for the other parts");
+        return std::nullopt;
+    }
+    const bool has_unit =
+        !text.empty() && ((text.back() >= 'a' && text.back() <= 'z') || (text.back() >= 'A' && text.back() <= 'Z'));
+    if (has_unit) {
+        part.mass = read_mass(node, what, jar_mass, diagnostics);
+        if (!part.mass) return std::nullopt;
+        part.parts = part.mass->number();
+        return part;
+    }
+    const auto parts = read_decimal(node, what, {0.001, 10000}, diagnostics);
+    if (!parts) return std::nullopt;
+    part.parts = *parts;
+    return part;
+}
+
+// The word `dye` among the parts means the jar's own dye.
+bool resolve_own_dye(Part& part, const std::optional<Id>& own, bool own_was_written, Diagnostics& diagnostics) {
+    if (part.id.value != "dye") return true;
+    if (own) {
+        part.id = *own;
+        return true;
+    }
+    if (!own_was_written) {
+        diagnostics.error(part.id.spot, "the part “dye” does not say which dye",
+                          "add a line to the jar such as “dye: sloe”, or write the dye's id in place of “dye”");
+    }
+    return false;
+}
+
+// The parts in the order written; none when any of them is refused.
+std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, bool own_was_written,
+                             Diagnostics& diagnostics) {
+    if (node.kind != Node::Kind::map) {
+        refuse_ratio(node, diagnostics);
+        return {};
+    }
+    if (node.entries.empty()) {
+        diagnostics.error(node.spot, "this mix has no parts", how_to_mix);
+        return {};
+    }
+    const int errors_before = diagnostics.errors();
+    std::vector<Part> parts;
+    for (const Entry& entry : node.entries) {
+        auto part = read_part(entry, "part " + in_quotes(entry.key), diagnostics);
+        if (!part || !resolve_own_dye(*part, own, own_was_written, diagnostics)) continue;
+        if (std::ranges::any_of(parts, [&](const Part& other) { return other.id.value == part->id.value; })) {
+            diagnostics.error(entry.key_spot, in_quotes(part->id.value) + " is in this mix twice",
+                              "add the two together, or take one out");
+        }
+        parts.push_back(std::move(*part));
+    }
+    if (diagnostics.errors() > errors_before || parts.size() != node.entries.size()) return {};
+    const auto weighed = std::ranges::count_if(parts, [](const Part& part) { return part.mass.has_value(); });
+    if (weighed != 0 && weighed != std::ssize(parts)) {
+        diagnostics.error(node.spot, "some parts are weights and some are plain numbers",
+                          "write all of them as weights, {dye: 10 g, salt: 40 g}, or none, {dye: 1, salt: 4}");
+        return {};
+    }
+    if (own && std::ranges::none_of(parts, [&](const Part& part) { return part.id.value == own->value; })) {
+        diagnostics.error(own->spot, in_quotes(own->value) + " is the jar's dye, but none of its parts",
+                          "name it among the parts, as “dye” or by its id, or take this line out");
+        return {};
+    }
+    return parts;
+}
+
+std::optional<Basis> read_basis(Fields& fields) {
+    if (!fields.has("by")) {
+        if (fields.node().kind != Node::Kind::map) return std::nullopt;
+        fields.take("by");
+        fields.diagnostics().error(
+            fields.node().spot, "this jar does not say whether it is mixed by weight or by volume",
+            "add a line “by: weight” if you weighed the parts, “by: volume” if you used spoons; the "
+            "same numbers give quite different strengths");
+        return std::nullopt;
+    }
+    return optional_field(fields, "by", one_of<Basis>({{"weight", Basis::weight}, {"volume", Basis::volume}}));
+}
+
+// What was weighed in must be a mix by weight, and must be what the batch says.
+void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnostics& diagnostics) {
+    if (jar.parts.empty() || !jar.parts.front().mass) return;
+    if (jar.basis == Basis::volume) {
+        diagnostics.error(parts.spot, "parts given as weights make a mix by weight",
+                          "write by: weight, or the parts as spoons: {dye: 1, salt: 4}");
+    }
+    if (!jar.batch) return;
+    Mass sum;
+    for (const Part& part : jar.parts)
+        sum = sum + *part.mass;
+    if (std::abs((sum - *jar.batch) / *jar.batch) <= 0.01) return;
+    diagnostics.error(batch->spot,
+                      "the batch is " + significant(jar.batch->number(), 4) + " g, but the parts weigh " +
+                          significant(sum.number(), 4) + " g together",
+                      "the two may differ by 1 % at most: look at the weights again, or leave the batch out");
+}
+
+std::optional<std::vector<TopUp>> read_top_ups(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    std::vector<TopUp> top_ups;
+    for (const Node& one : read_list(node, what, "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
+        Fields fields{one, "top-up", diagnostics};
+        TopUp top_up;
+        const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
+        top_up.added = optional_field(fields, "added", within(read_mass, jar_mass));
+        top_up.dye_lot = optional_field(fields, "dye lot", read_name);
+        fields.refuse_the_rest();
+        if (!on) continue;
+        top_up.on = *on;
+        top_ups.push_back(std::move(top_up));
+    }
+    return top_ups;
+}
+
+void read_glass(Fields& fields, Jar& jar) {
+    jar.holds = optional_field(fields, "holds", within(read_volume, {millilitres(1), millilitres(10000)}));
+    jar.diameter =
+        needed_field(fields, "diameter", "diameter: 42 mm", within(read_length, {mm(20), mm(120)})).value_or(Length{});
+    jar.height =
+        needed_field(fields, "height", "height: 70 mm", within(read_length, {mm(15), mm(200)})).value_or(Length{});
+    jar.lid = optional_field(fields, "lid", within(read_length, {mm(10), mm(120)}));
+    jar.tare = optional_field(fields, "tare", within(read_mass, {grams(0.1), grams(10000)}));
+}
+
+void read_history(Fields& fields, Jar& jar) {
+    jar.mixed = optional_field(fields, "mixed", read_date);
+    jar.mixed_by = optional_field(fields, "mixed by", read_name);
+    jar.dye_lot = optional_field(fields, "dye lot", read_name);
+    jar.topped_up = optional_field(fields, "topped up", read_top_ups).value_or(std::vector<TopUp>{});
+    jar.use_by = optional_field(fields, "use by", read_date);
+    jar.salt = optional_field(fields, "salt", read_name);
+    jar.notes = optional_field(fields, "notes", read_notes);
+    fields.ignore("private notes");
+}
+
+} // namespace
+
+std::optional<Jar> read_jar(const Node& node, Diagnostics& diagnostics) {
+    Fields fields{node, "jar", diagnostics};
+    Jar jar;
+    jar.spot = node.spot;
+    const auto id = needed_field(fields, "id", "id: sloe-shaker", read_id);
+    const auto code = optional_field(fields, "code", read_name);
+    jar.name = optional_field(fields, "name", read_name);
+    const auto own = optional_field(fields, "dye", read_id);
+    const Node* parts = fields.need("parts", "parts: {dye: 1, salt: 4}");
+    if (parts != nullptr) jar.parts = read_parts(*parts, own, fields.has("dye"), diagnostics);
+    const auto basis = read_basis(fields);
+    jar.batch = optional_field(fields, "batch", within(read_mass, jar_mass));
+    if (basis) {
+        jar.basis = *basis;
+        if (parts != nullptr) check_weighed(jar, *parts, fields.take("batch"), diagnostics);
+    }
+    read_glass(fields, jar);
+    read_history(fields, jar);
+    fields.refuse_the_rest();
+    if (!id) return std::nullopt;
+    jar.id = *id;
+    jar.code = code.value_or(id->value);
+    return jar;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,78 @@
+#include "records/read_items.h"
+
+#include "records/read_fields.h"
+#include "records/read_values.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+// One text, or a list of them.
+std::optional<std::vector<std::string>> read_lines(const Node& node, const std::string& what,
+                                                   Diagnostics& diagnostics) {
+    std::vector<std::string> lines;
+    const auto add = [&](const Node& one) {
+        if (auto line = read_text(one, what, diagnostics)) lines.push_back(std::move(*line));
+    };
+    if (node.kind == Node::Kind::list) {
+        std::ranges::for_each(node.items, add);
+    } else {
+        add(node);
+    }
+    return lines;
+}
+
+// An unknown code is kept with the most decimals there are, so that no price is blamed for it.
+Currency read_currency(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto code = read_text(node, what, diagnostics);
+    if (code) {
+        if (auto currency = find_currency(*code)) return *currency;
+        const auto close = code->size() > 2 ? nearest(*code, currency_codes()) : std::nullopt;
+        diagnostics.error(node.spot, in_quotes(shortened(*code, 40)) + " is not a currency code",
+                          (close ? "did you mean " + in_quotes(*close) + "? " : std::string{}) +
+                              "write its three letters, such as EUR, GBP or USD");
+    }
+    return {"?", 4};
+}
+
+} // namespace
+
+Studio read_studio(const Node& node, Diagnostics& diagnostics) {
+    Fields fields{node, "studio", diagnostics};
+    Studio studio;
+    studio.spot = node.spot;
+    studio.name = needed_field(fields, "name", "name: Quillmoor Yarn Works", read_name).value_or("");
+    studio.tagline = optional_field(fields, "tagline", read_name).value_or("");
+    studio.contact = optional_field(fields, "contact", read_lines).value_or(std::vector<std::string>{});
+    const auto market =
+        one_of<Market>({{"eu", Market::eu}, {"uk", Market::uk}, {"us", Market::us}, {"none", Market::none}});
+    studio.market = optional_field(fields, "market", market).value_or(studio.market);
+    const auto units = one_of<Units>({{"metric", Units::metric}, {"imperial", Units::imperial}, {"both", Units::both}});
+    studio.units = optional_field(fields, "units", units).value_or(studio.units);
+    if (const Node* currency = fields.take("currency"))
+        studio.currency = read_currency(*currency, "currency", diagnostics);
+    const auto step = within(read_mass, {grams(0.0001), grams(100)});
+    studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
+    studio.made_in = optional_field(fields, "made in", read_name);
+    fields.refuse_the_rest();
+    return studio;
+}
+
+std::optional<Ingredient> read_ingredient(const Node& node, Diagnostics& diagnostics) {
+    Fields fields{node, "ingredient", diagnostics};
+    Ingredient ingredient;
+    ingredient.spot = node.spot;
+    const auto id = needed_field(fields, "id", "id: salt", read_id);
+    ingredient.name = needed_field(fields, "name", "name: fine table salt", read_name).value_or("");
+    ingredient.bulk_density = optional_field(fields, "bulk density", read_bulk_density);
+    ingredient.hazards = optional_field(fields, "hazards", read_hazards);
+    fields.refuse_the_rest();
+    if (!id) return std::nullopt;
+    ingredient.id = *id;
+    return ingredient;
+}
+
+} // namespace dyeleaf

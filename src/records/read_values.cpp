@@ -1,0 +1,265 @@
+#include "records/read_values.h"
+
+#include "base/number.h"
+#include "source/values.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <fmt/format.h>
+
+namespace dyeleaf {
+
+namespace {
+
+// What is wrong with a value, and what to write instead.
+struct Complaint {
+    std::string message, help;
+};
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+bool is_letter(char c) {
+    return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
+}
+
+bool is_hex_digit(char c) {
+    return is_digit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
+}
+
+std::string shown(std::string_view text) {
+    return in_quotes(shortened(text, 40));
+}
+
+std::vector<std::string> split(std::string_view text, std::string_view marks) {
+    std::vector<std::string> parts;
+    while (true) {
+        const std::size_t end = std::min(text.find_first_of(marks), text.size());
+        parts.emplace_back(trimmed(text.substr(0, end)));
+        if (end == text.size()) return parts;
+        text.remove_prefix(end + 1);
+    }
+}
+
+// The numbers of a text that has nothing else between the marks: "2.11.2026" gives 2, 11, 2026.
+std::vector<int> numbers_between(std::string_view text, std::string_view marks) {
+    std::vector<int> numbers;
+    for (const std::string& part : split(text, marks)) {
+        const auto number = std::ranges::all_of(part, is_digit) ? parse_whole(part) : std::nullopt;
+        if (!number) return {};
+        numbers.push_back(*number);
+    }
+    return numbers;
+}
+
+// "26-117" for "26 117": what the dyer may have meant.
+std::string with_dashes(std::string_view text) {
+    std::string id;
+    for (const char c : text) {
+        if (is_letter(c) || is_digit(c) || c == '.' || c == '-' || c == '_') {
+            id += c;
+        } else if (!id.empty() && !id.ends_with('-')) {
+            id += '-';
+        }
+    }
+    while (id.ends_with('-'))
+        id.pop_back();
+    return id;
+}
+
+Complaint about_date(const std::string& text) {
+    const std::string forms = "write the year first, as in 2026-11-02; 2026-11, 2026 and unknown will do as well";
+    const auto parts = numbers_between(text, "-");
+    const bool year_first = !parts.empty() && parts[0] >= 1000 && parts[0] <= 9999;
+    if (year_first && (parts.size() == 2 || parts.size() == 3)) {
+        std::string padded = fmt::format("{:04}-{:02}", parts[0], parts[1]);
+        if (parts.size() == 3) padded += fmt::format("-{:02}", parts[2]);
+        if (padded != text && parse_iso_date(padded))
+            return {shown(text) + " is not written in full", "write " + padded};
+        return {std::string{"there is no such "} + (parts.size() == 3 ? "day" : "month") + " as " + shown(text),
+                "look at the month and the day again"};
+    }
+    if (numbers_between(text, "/.-").size() == 3) return {shown(text) + " can be read as more than one date", forms};
+    return {shown(text) + " is not a date", forms};
+}
+
+// The three numbers of "lab(31 12 -24)", as CSS Color 4 writes them.
+std::optional<Lab> parse_lab(std::string_view text) {
+    const std::string lower = lower_case(text);
+    if (!lower.starts_with("lab(") || !lower.ends_with(')')) return std::nullopt;
+    std::vector<double> numbers;
+    for (const std::string& part : split(std::string_view{lower}.substr(4, lower.size() - 5), " ")) {
+        if (part.empty()) continue; // two spaces
+        const auto number = parse_decimal(part);
+        if (!number) return std::nullopt;
+        numbers.push_back(*number);
+    }
+    if (numbers.size() != 3) return std::nullopt;
+    return Lab{numbers[0], numbers[1], numbers[2]};
+}
+
+// "rgb(141, 127, 168)" as hex, where it can be.
+std::optional<std::string> rgb_as_hex(std::string_view text) {
+    if (!text.starts_with("rgb(") || !text.ends_with(')')) return std::nullopt;
+    const auto parts = numbers_between(text.substr(4, text.size() - 5), ",");
+    if (parts.size() != 3 || std::ranges::any_of(parts, [](int part) { return part > 255; })) return std::nullopt;
+    return to_hex({parts[0] / 255.0, parts[1] / 255.0, parts[2] / 255.0});
+}
+
+Complaint about_colour(const std::string& text) {
+    const std::string lower = lower_case(text);
+    const std::string not_one = shown(text) + " is not a colour";
+    if (text.starts_with('#')) {
+        const std::string_view digits = std::string_view{text}.substr(1);
+        if (!std::ranges::all_of(digits, is_hex_digit))
+            return {not_one, R"(after the # stand digits and the letters a to f only, as in "#8d7fa8")"};
+        return {shown(text) + " has " + counted(static_cast<int>(digits.size()), "digit", "digits") +
+                    " after the #, and a colour has 6 or 3",
+                R"(write six, as in "#8d7fa8")"};
+    }
+    if (parse_hex("#" + text)) return {not_one, "put # before it, in quotes: \"#" + text + "\""};
+    if (const auto hex = rgb_as_hex(lower))
+        return {not_one + " as records write it", "write \"" + *hex + "\", with the quotes"};
+    if (lower.starts_with("lab")) {
+        return {shown(text) + " is not a Lab colour",
+                "write lightness, a and b with spaces between them, as in \"lab(31 12 -24)\""};
+    }
+    return {not_one, "write it as \"#8d7fa8\" or as \"lab(31 12 -24)\", with the quotes"};
+}
+
+std::optional<Complaint> about_lab_range(const Lab& lab) {
+    constexpr double widest = 160;
+    if (lab.lightness < 0 || lab.lightness > 100) {
+        return Complaint{"a lightness of " + decimal(lab.lightness, 3) + " is no colour",
+                         "the first number in lab( ) is the lightness, from 0 for black to 100 for white"};
+    }
+    for (const double channel : {lab.a, lab.b}) {
+        if (std::abs(channel) <= widest) continue;
+        return Complaint{decimal(channel, 3) + " is stronger than any colour",
+                         "the second and third number in lab( ) lie between -160 and 160"};
+    }
+    return std::nullopt;
+}
+
+// One statement: H or EUH, three digits, up to three letters (H350i, H360FD).
+bool is_statement(std::string_view code) {
+    if (code.starts_with("EUH")) code.remove_prefix(2);
+    if (!code.starts_with('H') || code.size() < 4 || code.size() > 7) return false;
+    return std::ranges::all_of(code.substr(1, 3), is_digit) && std::ranges::all_of(code.substr(4), is_letter);
+}
+
+bool is_hazard_code(std::string_view text) {
+    return std::ranges::all_of(split(text, "+"), is_statement);
+}
+
+Complaint about_hazard(const std::string& text) {
+    const auto is_precaution = [](const std::string& part) {
+        return part.size() == 4 && lower_case(part).starts_with('p') &&
+               std::ranges::all_of(std::string_view{part}.substr(1), is_digit);
+    };
+    if (std::ranges::all_of(split(text, "+"), is_precaution)) {
+        return {shown(text) + " is a precaution, not a hazard",
+                "take it out: here stand only the H and EUH codes of the supplier's safety data sheet"};
+    }
+    std::string upper = text;
+    std::ranges::transform(upper, upper.begin(),
+                           [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c; });
+    if (is_hazard_code(upper)) return {shown(text) + " is not a hazard code", "write " + upper};
+    return {shown(text) + " is not a hazard code",
+            "copy the codes from section 2 of the supplier's safety data sheet: H or EUH and three digits, like H317"};
+}
+
+std::optional<Hazard> read_hazard(const Node& node, Diagnostics& diagnostics) {
+    const auto text = read_text(node, "hazard code", diagnostics);
+    if (!text) return std::nullopt;
+    if (is_hazard_code(*text)) return Hazard{joined(split(*text, "+"), "+"), node.spot};
+    const Complaint complaint = about_hazard(*text);
+    diagnostics.error(node.spot, complaint.message, complaint.help);
+    return std::nullopt;
+}
+
+} // namespace
+
+std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    constexpr std::size_t longest = 40;
+    const auto text = read_text(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    const bool sound = std::ranges::all_of(
+        *text, [](char c) { return is_letter(c) || is_digit(c) || c == '.' || c == '-' || c == '_'; });
+    if (sound && text->size() <= longest) return Id{*text, node.spot};
+    if (sound) {
+        diagnostics.error(node.spot, shown(*text) + " is too long for an id",
+                          "use at most 40 characters; the name can be long");
+        return std::nullopt;
+    }
+    const std::string dashed = with_dashes(*text);
+    const bool usable = !dashed.empty() && dashed.size() <= longest;
+    diagnostics.error(node.spot, shown(*text) + " has characters that an id cannot have",
+                      "use the letters a to z, digits, dots, dashes and underscores" +
+                          (usable ? ", as in " + in_quotes(dashed) : std::string{}) + "; the name can be anything");
+    return std::nullopt;
+}
+
+std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto text = read_text(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    if (lower_case(*text) == "unknown") return RecordedDate{UnknownDate{}};
+    const auto date = parse_iso_date(*text);
+    if (date && date->year >= 1900 && date->year <= 2199) return RecordedDate{*date};
+    const Complaint complaint =
+        date ? Complaint{"the year " + std::to_string(date->year) + " cannot be right",
+                         "years from 1900 to 2199 are read; write unknown where the date is lost"}
+             : about_date(*text);
+    diagnostics.error(node.spot, complaint.message, complaint.help);
+    return std::nullopt;
+}
+
+std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what,
+                                                   Diagnostics& diagnostics) {
+    const auto text = read_text(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    if (const auto rgb = parse_hex(*text)) return Sourced<RecordedColour>{*rgb, node.spot};
+    const auto lab = parse_lab(*text);
+    const auto complaint = lab ? about_lab_range(*lab) : std::optional{about_colour(*text)};
+    if (!complaint) return Sourced<RecordedColour>{*lab, node.spot};
+    diagnostics.error(node.spot, complaint->message, complaint->help);
+    return std::nullopt;
+}
+
+std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    return read_choice<ColourSource>(
+        node, what,
+        {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}},
+        diagnostics);
+}
+
+std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    if (node.kind == Node::Kind::scalar) {
+        const std::string text{trimmed(node.text)};
+        diagnostics.error(node.spot, what + " is a list, and here stands text",
+                          is_hazard_code(text) ? "write hazards: [" + text + "]"
+                                               : "write hazards: [H317, H319], or [] when the supplier's sheet lists "
+                                                 "none; leave the line out when you have no sheet");
+        return std::nullopt;
+    }
+    std::vector<Hazard> hazards;
+    for (const Node& one : read_list(node, what, "hazards: [H317, H319]", diagnostics)) {
+        auto hazard = read_hazard(one, diagnostics);
+        if (!hazard) continue;
+        if (std::ranges::find(hazards, hazard->code, &Hazard::code) != hazards.end()) {
+            diagnostics.warning(one.spot, in_quotes(hazard->code) + " stands in this list twice",
+                                "keep one of the two");
+        } else {
+            hazards.push_back(std::move(*hazard));
+        }
+    }
+    return hazards;
+}
+
+std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    return read_density(node, what, {grams_per_millilitre(0.05), grams_per_millilitre(5)}, diagnostics);
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,26 @@
+// Values that several records share: ids, dates, colours, hazard codes.
+#pragma once
+
+#include "records/records.h"
+#include "source/document.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+// A short word, at most 40 characters: letters a to z, digits, dot, dash, underscore. A colon stays free for
+// `LOT:3-7` on the command line.
+std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// ISO 8601 to the day, the month or the year, 1900 to 2199, or `unknown`.
+std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// "#8d7fa8", "#abc" or "lab(31 12 -24)".
+std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
+std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// Codes as on the supplier's sheet: H317, EUH208, H302+H312. A code that is not one is an error.
+std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// The weight of a mL of loose powder.
+std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics);
+
+} // namespace dyeleaf

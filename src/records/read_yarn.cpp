@@ -1,0 +1,241 @@
+#include "records/read_items.h"
+
+#include "base/number.h"
+#include "records/read_fields.h"
+#include "records/read_values.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace dyeleaf {
+
+namespace {
+
+std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
+    if (node.kind != Node::Kind::map || node.entries.empty()) {
+        const bool text = node.kind == Node::Kind::scalar;
+        diagnostics.error(node.spot,
+                          (text ? in_quotes(shortened(trimmed(node.text), 40)) : std::string{"this"}) +
+                              " does not give each fibre its share",
+                          "write fibre: {wool: 75 %, polyamide: 25 %}, one share for each");
+        return {};
+    }
+    const int errors_before = diagnostics.errors();
+    std::vector<Fibre> fibres;
+    double sum = 0;
+    for (const Entry& entry : node.entries) {
+        if (entry.node().kind == Node::Kind::nothing) {
+            diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key),
+                              "write its share, as in " + entry.key + ": 75 %");
+            continue;
+        }
+        const auto share =
+            read_percent(entry.node(), "share of " + entry.key, {percent(0.01), percent(100)}, diagnostics);
+        if (!share) continue;
+        sum += share->number();
+        fibres.push_back({entry.key, *share});
+    }
+    constexpr double tolerance = 0.05 + 1e-9;
+    if (diagnostics.errors() == errors_before && std::abs(sum - 100) > tolerance) {
+        diagnostics.error(node.spot, "the fibres add up to " + decimal(sum, 2) + " %, not to 100 %",
+                          "look at the shares again; nothing is rounded for you");
+    }
+    return fibres;
+}
+
+std::vector<std::string> care_keys() {
+    std::vector<std::string> keys;
+    for (const Care& care : care_treatments())
+        keys.emplace_back(care.key);
+    return keys;
+}
+
+std::optional<Care> read_treatment(const Node& node, Diagnostics& diagnostics) {
+    const auto text = read_text(node, "care", diagnostics);
+    if (!text) return std::nullopt;
+    const auto care = find_care(*text);
+    if (!care) {
+        const auto close = nearest(*text, care_keys());
+        diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not a care treatment known here",
+                          close ? "did you mean " + in_quotes(*close) + "?"
+                                : "known here: " + joined(care_keys(), ", "));
+    }
+    return care;
+}
+
+std::optional<std::vector<Care>> read_care(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    std::vector<Care> treatments;
+    for (const Node& one : read_list(node, what, "care: [wash 30 gentle, no bleach, dry flat]", diagnostics)) {
+        const auto care = read_treatment(one, diagnostics);
+        if (!care) continue;
+        const auto rival =
+            std::ranges::find_if(treatments, [&](const Care& other) { return contradict(other, *care); });
+        if (rival == treatments.end()) {
+            treatments.push_back(*care);
+        } else if (rival->key == care->key) {
+            diagnostics.warning(one.spot, in_quotes(care->key) + " stands in this list twice", "keep one of the two");
+        } else {
+            diagnostics.error(one.spot,
+                              in_quotes(care->key) + " and " + in_quotes(rival->key) + " cannot both be right",
+                              "keep the one that the mill's data or your own test gives");
+        }
+    }
+    return treatments;
+}
+
+void read_skein(const Node& node, Base& base, Diagnostics& diagnostics) {
+    Fields fields{node, "skein", diagnostics};
+    const auto weight = within(read_mass, {grams(1), grams(100'000)});
+    const auto length = within(read_yarn_length, {metres(1), metres(100'000)});
+    base.skein_mass = needed_field(fields, "weight", "weight: 100 g", weight).value_or(Mass{});
+    base.skein_length = needed_field(fields, "length", "length: 420 m", length).value_or(Length{});
+    fields.refuse_the_rest();
+}
+
+// As a price says it, in place of what was written.
+void refuse_price(const Node& node, const std::string& text, const Currency& currency, Diagnostics& diagnostics) {
+    const std::string example = "write the number alone, such as " + fixed(26, currency.minor_units);
+    const std::string shown = in_quotes(shortened(text, 40));
+    if (text.starts_with('-')) {
+        diagnostics.error(node.spot, "a price of " + shown + " is less than nothing", example);
+    } else if (lower_case(text) == "free") {
+        diagnostics.error(node.spot, shown + " is not a price",
+                          "leave the line out, and the tag keeps an empty price box to write in");
+    } else if (const auto number = parse_decimal(text); number && text.find('.') != std::string::npos) {
+        diagnostics.error(node.spot, shown + " has more decimals than " + currency.code + " has",
+                          "write " + fixed(*number, currency.minor_units));
+    } else if (text.find(',') != std::string::npos) {
+        diagnostics.error(node.spot, "a comma in the price " + shown,
+                          "write a point before the cents and nothing between thousands, as in 1250.50");
+    } else {
+        diagnostics.error(node.spot, shown + " is not a price", example + "; the currency stands under “studio”");
+    }
+}
+
+std::optional<Price> read_price(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
+    const auto text = read_text(node, "price", diagnostics);
+    if (!text) return std::nullopt;
+    if (currency.code.empty()) {
+        diagnostics.error(node.spot, "a price, but nothing says in which currency",
+                          "add “currency: EUR” to the studio");
+        return std::nullopt;
+    }
+    const auto price = parse_price(*text, currency);
+    if (!price) {
+        refuse_price(node, *text, currency, diagnostics);
+        return std::nullopt;
+    }
+    if (price->minor > 0) return price;
+    diagnostics.error(node.spot, "a price of zero",
+                      "leave the line out, and the tag keeps an empty price box to write in");
+    return std::nullopt;
+}
+
+std::vector<int> read_numbers(const Node& node, const std::string& what, const std::string& example, Range<int> range,
+                              Diagnostics& diagnostics) {
+    std::vector<int> numbers;
+    for (const Node& one : read_list(node, what, example, diagnostics)) {
+        if (const auto number = read_whole(one, what, range, diagnostics)) numbers.push_back(*number);
+    }
+    return numbers;
+}
+
+std::vector<int> read_pots(const Node& node, int skeins, Diagnostics& diagnostics) {
+    const int errors_before = diagnostics.errors();
+    auto pots = read_numbers(node, "pots", "pots: [4, 4, 4]", {1, 1000}, diagnostics);
+    const int sum = std::accumulate(pots.begin(), pots.end(), 0);
+    if (diagnostics.errors() == errors_before && skeins > 0 && sum != skeins) {
+        diagnostics.error(node.spot,
+                          "the pots hold " + counted(sum, "skein", "skeins") + ", but the lot has " +
+                              std::to_string(skeins),
+                          "one number for each pot, adding up to the skeins");
+    }
+    return pots;
+}
+
+std::vector<int> read_spoilt(const Node& node, int skeins, Diagnostics& diagnostics) {
+    std::vector<int> spoilt;
+    const int most = skeins > 0 ? skeins : 1000;
+    for (const Node& one : read_list(node, "spoilt", "spoilt: [7]", diagnostics)) {
+        const auto number = read_whole(one, "spoilt", {1, 1000}, diagnostics);
+        if (!number) continue;
+        if (*number > most) {
+            diagnostics.error(one.spot,
+                              "there is no skein " + std::to_string(*number) + " in a lot of " + std::to_string(skeins),
+                              "give the numbers of the spoilt skeins, from 1 to " + std::to_string(skeins));
+        } else if (std::ranges::find(spoilt, *number) != spoilt.end()) {
+            diagnostics.error(one.spot, "skein " + std::to_string(*number) + " is spoilt twice", "name it once");
+        } else {
+            spoilt.push_back(*number);
+        }
+    }
+    return spoilt;
+}
+
+std::vector<Id> read_ids(const Node& node, const std::string& what, const std::string& example,
+                         Diagnostics& diagnostics) {
+    std::vector<Id> ids;
+    for (const Node& one : read_list(node, what, example, diagnostics)) {
+        if (auto id = read_id(one, what, diagnostics)) ids.push_back(std::move(*id));
+    }
+    return ids;
+}
+
+} // namespace
+
+std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
+    Fields fields{node, "base", diagnostics};
+    Base base;
+    base.spot = node.spot;
+    const auto id = needed_field(fields, "id", "id: plain-sock", read_id);
+    base.name = needed_field(fields, "name", "name: Plain Sock", read_name).value_or("");
+    const auto code = optional_field(fields, "code", read_name);
+    if (const Node* fibre = fields.need("fibre", "fibre: {wool: 75 %, polyamide: 25 %}"))
+        base.fibres = read_fibres(*fibre, diagnostics);
+    if (const Node* skein = fields.need("skein", "skein: {weight: 100 g, length: 420 m}"))
+        read_skein(*skein, base, diagnostics);
+    const auto put_ups =
+        one_of<PutUp>({{"skein", PutUp::skein}, {"mini", PutUp::mini}, {"cone", PutUp::cone}, {"braid", PutUp::braid}});
+    base.put_up = optional_field(fields, "put up", put_ups).value_or(base.put_up);
+    base.yarn_weight = optional_field(fields, "yarn weight", read_name);
+    base.gauge = optional_field(fields, "gauge", read_name);
+    base.needles = optional_field(fields, "needles", read_name);
+    base.origin = optional_field(fields, "origin", read_name);
+    base.care = optional_field(fields, "care", read_care).value_or(std::vector<Care>{});
+    base.notes = optional_field(fields, "notes", read_notes);
+    fields.ignore("private notes");
+    fields.refuse_the_rest();
+    if (!id) return std::nullopt;
+    base.id = *id;
+    base.code = code.value_or(id->value);
+    return base;
+}
+
+std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
+    Fields fields{node, "lot", diagnostics};
+    Lot lot;
+    lot.spot = node.spot;
+    const auto id = needed_field(fields, "id", "id: \"26-117\"", read_id);
+    lot.colourway = needed_field(fields, "colourway", "colourway: Hedge in October", read_name).value_or("");
+    const auto base = needed_field(fields, "base", "base: plain-sock", read_id);
+    lot.skeins = needed_field(fields, "skeins", "skeins: 12", within(read_whole, {1, 1000})).value_or(0);
+    if (const Node* pots = fields.take("pots")) lot.pots = read_pots(*pots, lot.skeins, diagnostics);
+    if (const Node* spoilt = fields.take("spoilt")) lot.spoilt = read_spoilt(*spoilt, lot.skeins, diagnostics);
+    lot.dyed = optional_field(fields, "dyed", read_date);
+    if (const Node* price = fields.take("price")) lot.price = read_price(*price, currency, diagnostics);
+    lot.colour = optional_field(fields, "colour", read_colour);
+    lot.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(lot.colour_source);
+    if (const Node* dyes = fields.take("dyes")) lot.dyes = read_ids(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
+    lot.alternate = optional_field(fields, "alternate", read_yes_no).value_or(lot.alternate);
+    lot.notes = optional_field(fields, "notes", read_notes);
+    fields.ignore("customer");
+    fields.ignore("private notes");
+    fields.refuse_the_rest();
+    if (!id) return std::nullopt;
+    lot.id = *id;
+    if (base) lot.base = *base;
+    return lot;
+}
+
+} // namespace dyeleaf

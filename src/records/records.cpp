@@ -1,0 +1,28 @@
+#include "records/records.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace dyeleaf {
+
+namespace {
+
+template <class Record> const Record& by_id(const std::vector<Record>& records, const std::string& id) {
+    const auto found = std::ranges::find_if(records, [&](const Record& record) { return record.id.value == id; });
+    assert(found != records.end());
+    return *found;
+}
+
+} // namespace
+
+const Dye& Records::dye(const std::string& id) const {
+    return by_id(dyes, id);
+}
+const Base& Records::base(const std::string& id) const {
+    return by_id(bases, id);
+}
+const Ingredient& Records::ingredient(const std::string& id) const {
+    return by_id(ingredients, id);
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,203 @@
+// The dyer's records as plain values: what she wrote and nothing else. An empty optional is "not recorded", which is
+// never the same as "no". Every text is as written; ids are resolved (read_records refuses unknown ones).
+#pragma once
+
+#include "base/colour.h"
+#include "base/date.h"
+#include "base/length.h"
+#include "base/quantity.h"
+#include "base/spot.h"
+#include "records/care.h"
+#include "records/money.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace dyeleaf {
+
+using Id = Sourced<std::string>;
+
+// `unknown` is something that a dyer writes on purpose; a date left out is an empty optional around this.
+struct UnknownDate {
+    friend bool operator==(UnknownDate, UnknownDate) = default;
+};
+using RecordedDate = std::variant<UnknownDate, Date>;
+
+using RecordedColour = std::variant<Rgb, Lab>;
+
+enum class Market { eu, uk, us, none };
+enum class Units { metric, imperial, both }; // both: metric first
+enum class ColourSource { instrument, photo, eye };
+enum class DyeStatus { current, discontinued, reformulated };
+enum class SpeckleGrade { clean, soft, hazy, blotchy };
+enum class Basis { weight, volume };
+enum class PutUp { skein, mini, cone, braid };
+
+struct Studio {
+    std::string name;
+    std::string tagline;              // printed under the name where a layout asks for it
+    std::vector<std::string> contact; // lines as they shall print
+    Market market = Market::none;
+    Units units = Units::metric;
+    Currency currency;
+    Mass scale_step = grams(0.1); // the finest step of her scale
+    std::optional<std::string> made_in;
+    Spot spot;
+};
+
+struct Swatch {
+    Percent depth; // dye on dry weight of fibre
+    Id base;
+    std::optional<Sourced<RecordedColour>> colour; // none: dyed, but no colour taken
+    ColourSource colour_source = ColourSource::eye;
+    std::optional<RecordedDate> dyed;
+    std::optional<std::string> notes;
+    Spot spot;
+};
+
+// A colour that a dye breaks into.
+struct Component {
+    std::string name; // "rust"; empty where only a colour is recorded
+    std::optional<Sourced<RecordedColour>> colour;
+    std::optional<Length> halo; // how far it runs out beyond the main colour
+};
+
+struct Speckle {
+    SpeckleGrade grade = SpeckleGrade::clean;
+    std::optional<Length> spread; // width of a speckle once wetted
+    std::optional<RecordedDate> tried_on;
+};
+
+struct Hazard {
+    std::string code; // as on the supplier's safety data sheet
+    Spot spot;
+};
+
+struct Dye {
+    Id id;
+    std::string name;
+    std::string line;
+    std::string code; // the dyer's or the line's short code; the id where none is recorded
+    std::optional<std::string> dye_class;
+    std::optional<std::string> product; // as the supplier calls it
+    std::optional<std::string> batch;
+    std::optional<RecordedDate> opened;
+    std::optional<std::string> form;
+    DyeStatus status = DyeStatus::current;
+    std::optional<Id> replaced_by;
+    std::optional<std::string> status_note;
+    std::optional<bool> fluorescent;
+    std::optional<bool> bleeds;
+    std::optional<bool> crocks;
+    std::optional<bool> rinses_clear;
+    std::optional<std::string> light_fastness;
+    std::optional<std::vector<Component>> breaks_into; // none: nobody has tried; empty: known not to break
+    std::optional<Speckle> speckle;                    // none: nobody has tried
+    std::optional<std::vector<Hazard>> hazards;        // none: no data on file; empty: the sheet lists none
+    std::optional<Density> bulk_density;
+    std::vector<Swatch> swatches;
+    std::optional<std::string> notes; // printed where a layout asks for them
+    Spot spot;
+};
+
+// What goes into a jar beside dye.
+struct Ingredient {
+    Id id;
+    std::string name;
+    std::optional<Density> bulk_density;
+    std::optional<std::vector<Hazard>> hazards;
+    Spot spot;
+};
+
+// One part of a mix: a dye or an ingredient, by its id.
+struct Part {
+    Id id;
+    bool is_dye = false;
+    double parts = 0;         // of the whole, in the jar's basis
+    std::optional<Mass> mass; // as weighed in, where recorded
+};
+
+struct TopUp {
+    RecordedDate on;
+    std::optional<Mass> added;
+    std::optional<std::string> dye_lot;
+};
+
+struct Jar {
+    Id id;
+    std::string code; // the id where none is recorded
+    std::optional<std::string> name;
+    std::vector<Part> parts; // in the order written
+    Basis basis = Basis::weight;
+    std::optional<Mass> batch; // the whole mix, as weighed in
+    std::optional<Volume> holds;
+    Length diameter;           // of the straight wall, at the label
+    Length height;             // of the straight wall
+    std::optional<Length> lid; // flat top of the lid
+    std::optional<RecordedDate> mixed;
+    std::optional<std::string> mixed_by;
+    std::optional<std::string> dye_lot;
+    std::vector<TopUp> topped_up;
+    std::optional<RecordedDate> use_by;
+    std::optional<Mass> tare;
+    std::optional<std::string> salt; // which salt: "fine table salt"
+    std::optional<std::string> notes;
+    Spot spot;
+};
+
+struct Fibre {
+    std::string name;
+    Percent share;
+};
+
+struct Base {
+    Id id;
+    std::string name;
+    std::string code;          // the id where none is recorded
+    std::vector<Fibre> fibres; // as written; add up to 100 %
+    Mass skein_mass;
+    Length skein_length;
+    PutUp put_up = PutUp::skein;
+    std::optional<std::string> yarn_weight; // "super fine", "4-ply": the dyer's word
+    std::optional<std::string> gauge;
+    std::optional<std::string> needles;
+    std::optional<std::string> origin;
+    std::vector<Care> care; // empty: none recorded
+    std::optional<std::string> notes;
+    Spot spot;
+};
+
+struct Lot {
+    Id id; // text for ever: "0077" and "2024-05-01" stay as they are
+    std::string colourway;
+    Id base;
+    int skeins = 0;          // as dyed, spoilt ones among them
+    std::vector<int> pots;   // skeins in pot A, B, C …; empty: one pot, no letters
+    std::vector<int> spoilt; // numbers of skeins that are not for sale; others keep theirs
+    std::optional<RecordedDate> dyed;
+    std::optional<Price> price; // none: the tag has an empty price box
+    std::optional<Sourced<RecordedColour>> colour;
+    ColourSource colour_source = ColourSource::eye;
+    std::vector<Id> dyes;   // used in it, where recorded
+    bool alternate = false; // tell the knitter to alternate skeins
+    std::optional<std::string> notes;
+    Spot spot;
+};
+
+struct Records {
+    Studio studio;
+    std::vector<Ingredient> ingredients;
+    std::vector<Dye> dyes;
+    std::vector<Jar> jars;
+    std::vector<Base> bases;
+    std::vector<Lot> lots;
+
+    // Requires: an id that read_records has accepted.
+    [[nodiscard]] const Dye& dye(const std::string& id) const;
+    [[nodiscard]] const Base& base(const std::string& id) const;
+    [[nodiscard]] const Ingredient& ingredient(const std::string& id) const;
+};
+
+} // namespace dyeleaf

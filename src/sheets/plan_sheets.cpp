@@ -1,0 +1,231 @@
+#include "sheets/impose.h"
+
+#include "base/words.h"
+#include "sheets/sheet_geometry.h"
+#include "sheets/test_line.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+// Kept free along the bottom of plain card for the test line and the caption under it.
+constexpr Length test_strip = mm(9);
+
+std::string in_words(const Trim& trim) {
+    if (!trim.round) return measures(trim.size);
+    return near(trim.size.width, trim.size.height) ? to_string(trim.size.width) + " round"
+                                                   : measures(trim.size) + " oval";
+}
+
+// The outline of each slot's label.
+std::vector<Trim> trims_of(const SheetPlan& plan, const std::vector<Trim>& labels) {
+    std::vector<Trim> trims;
+    trims.reserve(plan.slots.size());
+    for (const Slot& slot : plan.slots)
+        trims.push_back(labels[slot.label]);
+    return trims;
+}
+
+void warn_without_test_line(const std::vector<SheetPlan>& sheets, const std::vector<Trim>& labels, const Stock& stock,
+                            const Spot& at, Diagnostics& diagnostics) {
+    for (const SheetPlan& sheet : sheets) {
+        if (find_test_band(sheet.paper, stock.margin, occupied(sheet, trims_of(sheet, labels), stock), {})) continue;
+        diagnostics.warning(at, "the stock " + in_quotes(stock.name) + " has no room for the 100 mm test line",
+                            "print one sheet at actual size and measure a label with a ruler before you print the "
+                            "rest");
+    }
+}
+
+// Which label each place holds: copies of one label follow one another.
+std::vector<std::size_t> with_copies(std::size_t labels, int copies) {
+    std::vector<std::size_t> order;
+    for (std::size_t label = 0; label < labels; ++label)
+        order.insert(order.end(), static_cast<std::size_t>(std::max(copies, 0)), label);
+    return order;
+}
+
+std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order) {
+    std::vector<SheetPlan> sheets;
+    for (const std::size_t label : order)
+        sheets.push_back({labels[label].size, {{label, {}}}});
+    return sheets;
+}
+
+// Ready-cut cells.
+
+bool match_cells(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+    constexpr Length play = mm(0.5);
+    const CellGrid& grid = *stock.cells;
+    const Trim cell{grid.cell, grid.round, {}, {}};
+    bool all_match = true;
+    for (const Trim& label : labels) {
+        const bool same_size =
+            fits(label.size.width, cell.size.width + play) && fits(cell.size.width, label.size.width + play) &&
+            fits(label.size.height, cell.size.height + play) && fits(cell.size.height, label.size.height + play);
+        if (same_size && label.round == cell.round) continue;
+        all_match = false;
+        diagnostics.error(at,
+                          "the label is " + in_words(label) + ", but the cells of the stock " + in_quotes(stock.name) +
+                              " are " + in_words(cell),
+                          "choose plain card or a stock with cells of that size (`dyeleaf stocks` lists them), or "
+                          "change the size in the layout");
+    }
+    return all_match;
+}
+
+std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
+                                  const Stock& stock, int skip, const Spot& at, Diagnostics& diagnostics) {
+    if (!match_cells(labels, stock, at, diagnostics)) return {};
+    const std::vector<Rect> cells = cell_rects(*stock.cells);
+    const std::size_t used = static_cast<std::size_t>(std::max(skip, 0));
+    if (used >= cells.size()) {
+        const std::string count = std::to_string(cells.size());
+        diagnostics.error(at,
+                          "--skip " + std::to_string(skip) + " leaves nothing of the first sheet: " +
+                              in_quotes(stock.name) + " has " + count + " cells",
+                          "count the cells already used, row by row, on the first sheet only; a sheet that is used up "
+                          "needs no --skip");
+        return {};
+    }
+    std::vector<SheetPlan> sheets;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        const std::size_t place = i + used;
+        if (sheets.empty() || place % cells.size() == 0) sheets.push_back({stock.paper, {}});
+        const Rect& cell = cells[place % cells.size()];
+        const Size size = labels[order[i]].size;
+        const Point centring = {(cell.size.width - size.width) / 2, (cell.size.height - size.height) / 2};
+        sheets.back().slots.push_back({order[i], cell.origin + centring});
+    }
+    return sheets;
+}
+
+// Plain card.
+
+bool holds(Size room, Size label) {
+    return fits(label.width, room.width) && fits(label.height, room.height);
+}
+
+// Where labels may lie on plain card of this paper.
+Rect room_on(Size paper, const Stock& stock) {
+    const Rect printable = shrunk({{}, paper}, Insets::all(stock.margin));
+    return shrunk(printable, {{}, {}, test_strip, {}});
+}
+
+struct Row {
+    std::vector<Slot> slots; // places from the row's own left end
+    Size size;
+};
+
+std::vector<Row> fill_rows(const std::vector<Trim>& labels, const std::vector<std::size_t>& order, Length width,
+                           Length gap) {
+    std::vector<Row> rows;
+    for (const std::size_t label : order) {
+        const Size size = labels[label].size;
+        if (rows.empty() || !fits(rows.back().size.width + gap + size.width, width)) rows.emplace_back();
+        Row& row = rows.back();
+        const Length x = row.slots.empty() ? Length{} : row.size.width + gap;
+        row.slots.push_back({label, {x, {}}});
+        row.size = {x + size.width, larger(row.size.height, size.height)};
+    }
+    return rows;
+}
+
+// Rows put on sheets from the top. The block of labels is centred from left to right, alike on every sheet, so that a
+// pile of sheets can be cut at once; where there is room at the top it is left for the cut marks.
+std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order, Size paper,
+                                 const Stock& stock) {
+    const Rect room = room_on(paper, stock);
+    std::vector<SheetPlan> sheets;
+    Size block; // of the widest and of the tallest sheet
+    Length y;
+    for (const Row& row : fill_rows(labels, order, room.size.width, stock.gap)) {
+        if (sheets.empty() || !fits(y + row.size.height, room.size.height)) {
+            sheets.push_back({paper, {}});
+            y = {};
+        }
+        for (const Slot& slot : row.slots)
+            sheets.back().slots.push_back({slot.label, slot.origin + Point{{}, y}});
+        block = {larger(block.width, row.size.width), larger(block.height, y + row.size.height)};
+        y += row.size.height + stock.gap;
+    }
+    const Point corner = room.origin + Point{(room.size.width - block.width) / 2,
+                                             smaller(cut_marks(stock).reach(), room.size.height - block.height)};
+    for (SheetPlan& sheet : sheets) {
+        for (Slot& slot : sheet.slots)
+            slot.origin = slot.origin + corner;
+    }
+    return sheets;
+}
+
+void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>& ways, const Stock& stock,
+                        const Spot& at, Diagnostics& diagnostics) {
+    const auto fits_somehow = [&](const Trim& label) {
+        return std::ranges::any_of(ways, [&](Size paper) { return holds(room_on(paper, stock).size, label.size); });
+    };
+    std::string largest = measures(room_on(ways.front(), stock).size);
+    if (ways.size() > 1) largest += ", or " + measures(room_on(ways.back(), stock).size) + " with the sheet turned";
+    bool explained = false;
+    for (const Trim& label : labels) {
+        if (fits_somehow(label)) continue;
+        explained = true;
+        diagnostics.error(
+            at, "the label is " + in_words(label) + "; " + in_quotes(stock.name) + " takes at most " + largest,
+            "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
+            "stocks` lists them); one with `page per label: yes` takes any size");
+    }
+    if (explained) return;
+    diagnostics.error(at,
+                      "some labels fit " + in_quotes(stock.name) +
+                          " only with the sheet upright, others only with it "
+                          "on its side",
+                      "print them in two goes with --only");
+}
+
+std::vector<SheetPlan> cut_from_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
+                                     const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+    std::vector<Size> ways = {stock.paper};
+    if (stock.may_turn) ways.push_back(turned_size(Turn::right, stock.paper));
+
+    const auto holds_all = [&](Size paper) {
+        const Size room = room_on(paper, stock).size;
+        return std::ranges::all_of(labels, [&](const Trim& label) { return holds(room, label.size); });
+    };
+    std::vector<SheetPlan> best;
+    bool possible = false;
+    for (const Size& paper : ways) {
+        if (!holds_all(paper)) continue;
+        std::vector<SheetPlan> sheets = fill_card(labels, order, paper, stock);
+        if (possible && sheets.size() >= best.size()) continue;
+        best = std::move(sheets);
+        possible = true;
+    }
+    if (!possible) complain_too_large(labels, ways, stock, at, diagnostics);
+    return best;
+}
+
+} // namespace
+
+std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock& stock, const ImposeOptions& options,
+                                   const Spot& at, Diagnostics& diagnostics) {
+    const std::vector<std::size_t> order = with_copies(labels.size(), options.copies);
+    if (order.empty()) return {};
+    if (stock.cells) {
+        std::vector<SheetPlan> sheets = fill_cells(labels, order, stock, options.skip, at, diagnostics);
+        warn_without_test_line(sheets, labels, stock, at, diagnostics);
+        return sheets;
+    }
+    if (options.skip > 0) {
+        diagnostics.error(at, "--skip counts ready-cut cells, and " + in_quotes(stock.name) + " has none",
+                          "leave --skip away, or choose a stock with cells (`dyeleaf stocks` lists them)");
+        return {};
+    }
+    if (stock.page_per_label) return page_per_label(labels, order);
+    std::vector<SheetPlan> sheets = cut_from_card(labels, order, stock, at, diagnostics);
+    warn_without_test_line(sheets, labels, stock, at, diagnostics);
+    return sheets;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,50 @@
+#include "sheets/sheet_geometry.h"
+
+namespace dyeleaf {
+
+CutMarks cut_marks(const Stock& stock) {
+    // Labels that almost touch are cut from the outside in: their marks stand around the block, at full length.
+    constexpr Length too_narrow = mm(2);
+    if (stock.gap < too_narrow) return {mm(1), mm(3)};
+    constexpr Length offset = mm(0.5);
+    return {offset, smaller(mm(3), stock.gap / 2 - offset)};
+}
+
+Length bleed_on(const Stock& stock, const Trim& trim) {
+    if (stock.page_per_label) return {};
+    Length between = stock.gap;
+    if (const auto& cells = stock.cells) {
+        const bool one_column = cells->columns == 1;
+        const bool one_row = cells->rows == 1;
+        const Length beside = cells->across - cells->cell.width;
+        const Length below = cells->down - cells->cell.height;
+        between = one_column ? below : one_row ? beside : smaller(beside, below);
+        if (one_column && one_row) return trim.bleed;
+    }
+    return smaller(trim.bleed, larger(between, Length{}) / 2);
+}
+
+std::vector<Rect> cell_rects(const CellGrid& grid) {
+    std::vector<Rect> cells;
+    for (int row = 0; row < grid.rows; ++row) {
+        for (int column = 0; column < grid.columns; ++column)
+            cells.push_back({grid.first + Point{grid.across * column, grid.down * row}, grid.cell});
+    }
+    return cells;
+}
+
+std::vector<Rect> occupied(const SheetPlan& plan, const std::vector<Trim>& trims, const Stock& stock) {
+    if (stock.cells) return cell_rects(*stock.cells);
+    std::vector<Rect> places;
+    for (std::size_t i = 0; i < plan.slots.size(); ++i) {
+        const Length around = larger(cut_marks(stock).reach(), bleed_on(stock, trims[i]));
+        places.push_back(grown({plan.slots[i].origin, trims[i].size}, around));
+    }
+    return places;
+}
+
+Rect mirrored(Rect rect, Size paper) {
+    return {{paper.width - rect.right(), rect.top()}, rect.size};
+}
+
+} // namespace dyeleaf

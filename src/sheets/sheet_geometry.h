@@ -1,0 +1,30 @@
+// What planning a sheet and drawing it must agree on.
+#pragma once
+
+#include "sheets/impose.h"
+
+#include <vector>
+
+namespace dyeleaf {
+
+// How far cut marks stand off the trim and how long they are, so that they stay on their own side of the gap.
+struct CutMarks {
+    Length offset, length;
+    [[nodiscard]] constexpr Length reach() const { return offset + length; }
+};
+CutMarks cut_marks(const Stock& stock);
+
+// The label's bleed as far as the stock leaves room for it: half way to the next label.
+Length bleed_on(const Stock& stock, const Trim& trim);
+
+// The cells of a stock that has them, in reading order.
+std::vector<Rect> cell_rects(const CellGrid& grid);
+
+// What is printed or stuck on a sheet apart from the test line: every cell, or every label with its marks and bleed.
+// `trims[i]` belongs to `plan.slots[i]`.
+std::vector<Rect> occupied(const SheetPlan& plan, const std::vector<Trim>& trims, const Stock& stock);
+
+// The same place seen from the back of the paper.
+Rect mirrored(Rect rect, Size paper);
+
+} // namespace dyeleaf

@@ -1,0 +1,47 @@
+// Paper and card by their geometry, read from a short YAML file.
+#pragma once
+
+#include "base/diagnostic.h"
+#include "base/geometry.h"
+#include "source/document.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+// Ready-cut cells in a regular grid.
+struct CellGrid {
+    int columns = 1, rows = 1;
+    Size cell;
+    bool round = false;  // the cell is the ellipse inside its rectangle
+    Point first;         // top left corner of the first cell
+    Length across, down; // pitch: from one cell's left edge to the next one's, and top to top
+};
+
+struct Stock {
+    std::string name;  // "a4-card"
+    std::string about; // one line for people
+    Size paper;
+    Length margin;                 // that the printer cannot reach, all round
+    Length gap;                    // between labels cut from plain card
+    bool may_turn = true;          // plain card: the sheet may lie on its side when more labels fit
+    std::optional<CellGrid> cells; // none: plain card, cut along marks
+    bool page_per_label = false;   // the page is the label: `paper` is not used
+    Spot spot;
+};
+
+// Named sizes, upright: ISO 216 A3 to A8, SRA4 and SRA3 (ISO 217), US Letter, half-letter and Legal (ANSI); and ID-1
+// (ISO/IEC 7810), which lies on its side. In any case of letters; nothing for other names.
+std::optional<Size> find_paper(std::string_view name);
+std::vector<std::string> paper_names();
+
+// "40 × 60 mm".
+std::string measures(Size size);
+
+// A stock file, or nothing and errors: unknown keys, sizes without units, cells off the sheet or overlapping, each with
+// its arithmetic.
+std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics);
+
+} // namespace dyeleaf

@@ -1,0 +1,46 @@
+// YAML text becomes a tree of nodes that know where they were written. The only room that includes yaml-cpp.
+#pragma once
+
+#include "base/diagnostic.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace dyeleaf {
+
+struct Node;
+
+struct Entry {
+    std::string key;
+    Spot key_spot;
+    std::vector<Node> value; // exactly one; a vector because Node is not complete here
+    [[nodiscard]] const Node& node() const { return value.front(); }
+};
+
+// A scalar is always text: nothing turns `No` into false or `0077` into 77.
+struct Node {
+    enum class Kind { nothing, scalar, list, map };
+    Kind kind = Kind::nothing; // nothing: a key with no value, `~` or `null` unquoted
+    Spot spot;
+    std::string text;           // of a scalar
+    bool quoted = false;        // whether the scalar stood in quotes
+    std::vector<Node> items;    // of a list
+    std::vector<Entry> entries; // of a map, in the order written; keys are unique
+};
+
+// Bounds on what is read, generous for any studio; beyond them a file is refused, never half read.
+struct DocumentLimits {
+    std::size_t bytes = 16U << 20U;
+    std::size_t depth = 40;
+    std::size_t nodes = 2'000'000; // counted with aliases written out
+    std::size_t scalar_bytes = 64U << 10U;
+};
+
+// The tree of one file, or nothing when the file is empty or cannot be read as YAML; then, and for duplicate keys,
+// tabs, bad UTF-8, NULs, a second document or a bound overrun, there is an error with its place.
+std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagnostics& diagnostics,
+                                   const DocumentLimits& limits = {});
+
+} // namespace dyeleaf

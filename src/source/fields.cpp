@@ -1,0 +1,57 @@
+#include "source/fields.h"
+
+#include "base/nearest.h"
+#include "base/words.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace dyeleaf {
+
+Fields::Fields(const Node& node, std::string what, Diagnostics& diagnostics)
+    : node_(&node), what_(std::move(what)), diagnostics_(&diagnostics) {
+    if (node.kind == Node::Kind::map) return;
+    diagnostics.error(node.spot,
+                      "the " + what_ + " is written as keys with a colon, and here stands " +
+                          (node.kind == Node::Kind::list ? "a list" : in_quotes(shortened(node.text, 40))),
+                      "put each key on a line of its own, like name: Sloe");
+}
+
+bool Fields::has(std::string_view key) const {
+    return std::ranges::any_of(node_->entries, [&](const Entry& entry) { return entry.key == key; });
+}
+
+const Node* Fields::take(std::string_view key) {
+    asked_.emplace_back(key);
+    const auto entry = std::ranges::find(node_->entries, key, &Entry::key);
+    if (entry == node_->entries.end()) return nullptr;
+    const Node& value = entry->node();
+    if (value.kind != Node::Kind::nothing) return &value;
+    diagnostics_->error(
+        entry->key_spot, "nothing stands after " + in_quotes(key),
+        R"(write its value, or leave the line out; a value that starts with # needs quotes: "#8d7fa8")");
+    return nullptr;
+}
+
+const Node* Fields::need(std::string_view key, std::string_view example) {
+    const Node* value = take(key);
+    if (value == nullptr && node_->kind == Node::Kind::map && !has(key)) {
+        diagnostics_->error(node_->spot, "this " + what_ + " has no " + in_quotes(key),
+                            "add a line such as " + in_quotes(example));
+    }
+    return value;
+}
+
+void Fields::ignore(std::string_view key) {
+    asked_.emplace_back(key);
+}
+
+void Fields::refuse_the_rest() {
+    for (const Entry& entry : node_->entries) {
+        if (std::ranges::find(asked_, entry.key) != asked_.end()) continue;
+        diagnostics_->error(entry.key_spot, "a " + what_ + " has no " + in_quotes(entry.key),
+                            suggest(entry.key, asked_));
+    }
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,355 @@
+#!/usr/bin/env python3
+"""The commands as they are typed: exit statuses, what is said, and that no file is left half made."""
+
+import os
+import re
+import shutil
+import subprocess
+import tempfile
+import unittest
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
+STUDIO = ROOT / "examples" / "studio"
+DAY = ("--date", "2026-11-20")
+
+ALL_WELL, PROBLEMS, WRONG_USAGE = 0, 1, 2
+
+RECORDS = """
+studio: {name: Quillmoor Yarn Works, market: none}
+dyes:
+  - {id: sloe, name: Sloe, line: Fenlight acid, form: powder}
+  - {id: moss, name: Møss, line: Fenlight acid, form: powder}
+bases:
+  - id: plain-sock
+    name: Plain Sock
+    fibre: {merino wool: 75 %, polyamide: 25 %}
+    skein: {weight: 100 g, length: 420 m}
+lots:
+  - {id: "26-117", colourway: Hedge in October, base: plain-sock, skeins: 5, dyed: 2026-11-09}
+"""
+
+# A small layout for cells, so that the tests do not lean on the looks of the bundled ones.
+LAYOUT = """
+layout: small
+for: skeins
+shape: {width: 63.5 mm, height: 38.1 mm}
+stock: a4-3x7-63x38
+styles:
+  body: {font: Inter, size: 9 pt}
+front:
+  column:
+    padding: 4 mm
+    holds:
+      - {text: "{lot.colourway}", style: body}
+"""
+
+
+class Commands(unittest.TestCase):
+    def setUp(self):
+        scratch = tempfile.TemporaryDirectory()
+        self.addCleanup(scratch.cleanup)
+        self.here = Path(scratch.name)
+
+    def run_it(self, *words, environment=None):
+        variables = {name: value for name, value in os.environ.items() if name != "SOURCE_DATE_EPOCH"}
+        variables.update(environment or {})
+        return subprocess.run(
+            [PROGRAM, *map(str, words)], cwd=self.here, env=variables, capture_output=True, text=True, check=False
+        )
+
+    def expect(self, status, *words, **options):
+        result = self.run_it(*words, **options)
+        self.assertEqual(result.returncode, status, f"{words}\n{result.stdout}{result.stderr}")
+        return result
+
+    def studio(self, records=RECORDS, layout=LAYOUT):
+        folder = self.here / "studio"
+        (folder / "layouts" / "stocks").mkdir(parents=True)
+        (folder / "records.yaml").write_text(records, encoding="utf-8")
+        (folder / "layouts" / "small.yaml").write_text(layout, encoding="utf-8")
+        return folder
+
+    def files(self):
+        return sorted(path.name for path in self.here.iterdir() if path.is_file())
+
+
+class Usage(Commands):
+    def test_help_and_version_go_to_standard_output(self):
+        for words in (["--help"], ["-h"], ["render", "--help"], ["--version"]):
+            result = self.expect(ALL_WELL, *words)
+            self.assertNotEqual(result.stdout, "")
+            self.assertEqual(result.stderr, "")
+        self.assertRegex(self.run_it("--version").stdout, r"^dyeleaf \d+\.\d+\.\d+\n$")
+        self.assertIn("dyeleaf new my-studio", self.run_it("--help").stdout)
+
+    def test_wrong_usage_ends_with_2_and_says_what_to_type(self):
+        for words, said in (
+            ([], "Examples:"),
+            (["rendr"], "did you mean “render”?"),
+            (["check"], "dyeleaf check my-studio"),
+            (["render", "hang-tag", "x"], "-o tags.pdf"),
+            (["render", "hang-tag", "x", "-o", "tags.doc"], ".pdf, .png or .svg"),
+            (["render", "hang-tag", "x", "-o", "tags.pdf", "--copies", "many"], "from 1 to 1000"),
+            (["render", "hang-tag", "x", "-o", "tags.pdf", "--date", "20.11.2026"], "2026-11-02"),
+            (["render", "hang-tag", "x", "-o", "tags.pdf", "--stok", "y"], "did you mean “--stock”?"),
+        ):
+            with self.subTest(words=words):
+                result = self.expect(WRONG_USAGE, *words)
+                self.assertEqual(result.stdout, "")
+                self.assertIn(said, result.stderr)
+        self.assertEqual(self.files(), [])
+
+
+class New(Commands):
+    def test_a_new_folder_checks_and_prints(self):
+        result = self.expect(ALL_WELL, "new", "my studio")
+        self.assertIn('dyeleaf check "my studio"', result.stdout)
+        result = self.expect(ALL_WELL, "check", "my studio")
+        self.assertIn(": no problems\n", result.stdout)
+        self.assertEqual(result.stderr, "")
+        self.expect(ALL_WELL, "list", "my studio")
+        result = self.expect(ALL_WELL, "render", "dye-card", "my studio", "-o", "cards.pdf")
+        self.assertRegex(result.stdout, r"^\d+ cards? on \d+ sheets? \(a4-card\)")
+        self.assertTrue(result.stdout.endswith("wrote cards.pdf\n"))
+        self.assertTrue((self.here / "cards.pdf").read_bytes().startswith(b"%PDF-"))
+
+    def test_an_empty_folder_is_filled(self):
+        (self.here / "empty").mkdir()
+        self.expect(ALL_WELL, "new", "empty")
+        self.expect(ALL_WELL, "check", "empty")
+
+    def test_a_folder_with_files_stays_as_it_is(self):
+        folder = self.here / "mine"
+        folder.mkdir()
+        (folder / "dyes.yaml").write_text("precious", encoding="utf-8")
+        result = self.expect(PROBLEMS, "new", "mine")
+        self.assertIn("nothing was changed", result.stderr)
+        self.assertEqual([path.name for path in folder.iterdir()], ["dyes.yaml"])
+        self.assertEqual((folder / "dyes.yaml").read_text(encoding="utf-8"), "precious")
+
+    def test_a_file_in_the_way_stays_as_it_is(self):
+        (self.here / "mine").write_text("precious", encoding="utf-8")
+        self.expect(PROBLEMS, "new", "mine")
+        self.assertEqual((self.here / "mine").read_text(encoding="utf-8"), "precious")
+
+
+class Check(Commands):
+    def test_sound_records_are_counted(self):
+        self.studio()
+        result = self.expect(ALL_WELL, "check", "studio")
+        self.assertEqual(result.stdout, "2 dyes, 1 base, 1 lot: no problems\n")
+        self.assertEqual(result.stderr, "")
+
+    def test_every_problem_is_shown_in_order_of_its_place(self):
+        self.studio(RECORDS.replace("name: Sloe", "nmae: Sloe").replace("length: 420 m", "length: 420"))
+        result = self.expect(PROBLEMS, "check", "studio")
+        places = [(int(line), int(column)) for line, column in re.findall(r"records\.yaml:(\d+):(\d+): error", result.stderr)]
+        self.assertGreaterEqual(len(places), 2)
+        self.assertEqual(places, sorted(places))
+        self.assertIn("“nmae”", result.stderr)
+        self.assertRegex(result.stdout, r"\d errors")
+
+    def test_her_own_layouts_and_stocks_are_checked(self):
+        folder = self.studio(layout=LAYOUT.replace("lot.colourway", "lot.colorway"))
+        (folder / "layouts" / "stocks" / "odd.yaml").write_text("stock: odd\npapr: A4\n", encoding="utf-8")
+        result = self.expect(PROBLEMS, "check", "studio")
+        self.assertIn("layouts/small.yaml:", result.stderr)
+        self.assertIn("lot.colourway", result.stderr)
+        self.assertIn("layouts/stocks/odd.yaml:", result.stderr)
+
+    def test_a_layout_for_a_stock_that_is_not_there_is_a_problem(self):
+        self.studio(layout=LAYOUT.replace("a4-3x7-63x38", "a4-crad"))
+        self.assertIn("did you mean “a4-card”?", self.expect(PROBLEMS, "check", "studio").stderr)
+
+    def test_warnings_alone_are_no_failure(self):
+        self.studio(layout=LAYOUT.replace("layout: small", "layout: other"))
+        result = self.expect(ALL_WELL, "check", "studio")
+        self.assertIn("warning: this file is called “small”, but says it is “other”", result.stderr)
+        self.assertIn(": 1 warning\n", result.stdout)
+
+    def test_a_folder_that_is_not_there(self):
+        result = self.expect(PROBLEMS, "check", "nowhere")
+        self.assertIn("nowhere", result.stderr)
+        self.assertEqual(result.stdout, "")
+
+
+class Render(Commands):
+    def render(self, *options, status=ALL_WELL, layout="small", output="out.pdf", **more):
+        return self.expect(status, "render", layout, "studio", "-o", output, *DAY, *options, **more)
+
+    def test_it_says_what_it_made(self):
+        self.studio()
+        self.assertEqual(self.render().stdout, "5 tags on 1 sheet (a4-3x7-63x38)\nwrote out.pdf\n")
+        self.assertEqual(self.files(), ["out.pdf"])
+
+    def test_only_and_copies(self):
+        self.studio()
+        self.assertIn("2 tags on", self.render("--only", "26-117:2-3").stdout)
+        self.assertIn("6 tags on", self.render("--only", "26-117:2-3", "--copies", "3").stdout)
+        result = self.render("--only", "26-171", status=PROBLEMS)
+        self.assertIn("26-117", result.stderr)
+
+    def test_skip_leaves_cells_free_and_warns_of_lasers(self):
+        self.studio()
+        result = self.render("--skip", "20")
+        self.assertIn("5 tags on 2 sheets (a4-3x7-63x38), 1 warning\n", result.stdout)
+        self.assertIn("laser printer", result.stderr)
+        self.assertIn("21 cells", self.render("--skip", "21", status=PROBLEMS).stderr)
+
+    def test_another_stock_can_be_named(self):
+        self.studio()
+        self.assertIn("(letter-card)", self.render("--stock", "letter-card").stdout)
+        self.assertIn("5 tags on 5 sheets (page)", self.render("--stock", "page").stdout)
+        result = self.render("--stock", "leter-card", status=PROBLEMS)
+        self.assertIn("did you mean “letter-card”?", result.stderr)
+
+    def test_a_stock_that_does_not_take_the_labels_names_those_that_do(self):
+        self.studio()
+        result = self.render("--stock", "a4-2x5-85x54", status=PROBLEMS)
+        self.assertIn("63.5 × 38.1 mm", result.stderr)
+        self.assertRegex(result.stderr, r"these take it: .*a4-3x7-63x38.*page")
+
+    def test_her_own_stock_comes_before_the_bundled_one(self):
+        folder = self.studio()
+        (folder / "layouts" / "stocks" / "a4-card.yaml").write_text("stock: a4-card\npaper: A3\n", encoding="utf-8")
+        self.render("--stock", "a4-card", "--dpi", "50", output="sheet.png")
+        self.assertAlmostEqual(self.width_of("sheet.png"), 297 / 25.4 * 50, delta=1)
+
+    def width_of(self, picture):
+        return int.from_bytes((self.here / picture).read_bytes()[16:20], "big")
+
+    def test_a_layout_file_can_be_named(self):
+        folder = self.studio()
+        (folder / "layouts" / "small.yaml").rename(self.here / "tag.yaml")
+        result = self.render(layout="tag.yaml")
+        self.assertIn("wrote out.pdf", result.stdout)
+
+    def test_an_unknown_layout_is_answered_with_the_nearest(self):
+        self.studio()
+        self.assertIn("did you mean “hang-tag”?", self.render(layout="hang-tga", status=PROBLEMS).stderr)
+        self.assertIn("known here:", self.render(layout="qqqqqqqqqq", status=PROBLEMS).stderr)
+
+    def test_a_layout_for_what_is_not_recorded(self):
+        self.studio(layout=LAYOUT)
+        result = self.render(layout="jar-lid", status=PROBLEMS)
+        self.assertIn("there are no jars", result.stderr)
+
+    def test_errors_leave_the_old_file_as_it_was(self):
+        folder = self.studio()
+        (self.here / "out.pdf").write_text("old", encoding="utf-8")
+        (folder / "records.yaml").write_text(RECORDS.replace("skeins: 5", "skeins: many"), encoding="utf-8")
+        result = self.render(status=PROBLEMS)
+        self.assertIn("nothing was written", result.stderr)
+        self.assertEqual(result.stdout, "")
+        self.assertEqual((self.here / "out.pdf").read_text(encoding="utf-8"), "old")
+        self.assertEqual(self.files(), ["out.pdf"])
+
+    def test_an_old_file_is_replaced(self):
+        self.studio()
+        (self.here / "out.pdf").write_text("old", encoding="utf-8")
+        self.render()
+        self.assertTrue((self.here / "out.pdf").read_bytes().startswith(b"%PDF-"))
+
+    def test_a_folder_that_is_not_there_to_write_to(self):
+        self.studio()
+        result = self.render(output="nowhere/out.pdf", status=PROBLEMS)
+        self.assertIn("nowhere/out.pdf", result.stderr)
+        self.assertNotIn("wrote", result.stdout)
+        self.assertEqual(self.files(), [])
+
+    def test_pictures_are_numbered_where_there_are_several(self):
+        self.studio()
+        self.render("--dpi", "40", output="one.png")
+        self.render("--dpi", "40", "--skip", "20", output="two.png")
+        self.render("--stock", "page", "--only", "26-117:1-2", output="page.svg")
+        self.assertEqual(self.files(), ["one.png", "page-1.svg", "page-2.svg", "two-1.png", "two-2.png"])
+        self.assertTrue((self.here / "one.png").read_bytes().startswith(b"\x89PNG\r\n"))
+        self.assertIn("<svg", (self.here / "page-1.svg").read_text(encoding="utf-8"))
+
+    def test_dots_to_the_inch_make_the_picture_larger(self):
+        self.studio()
+        for dpi in (50, 100):
+            self.render("--dpi", dpi, output="sheet.png")
+            self.assertAlmostEqual(self.width_of("sheet.png"), 210 / 25.4 * dpi, delta=1)
+
+    def test_same_records_same_bytes(self):
+        self.studio()
+        self.render(output="one.pdf")
+        self.render(output="two.pdf", environment={"LC_ALL": "C", "TZ": "Pacific/Auckland"})
+        self.assertEqual((self.here / "one.pdf").read_bytes(), (self.here / "two.pdf").read_bytes())
+
+    def test_the_epoch_is_today(self):
+        self.studio()
+        epoch = {"SOURCE_DATE_EPOCH": "1795132800"}  # 2026-11-20T00:00:00Z
+        self.render(output="day.pdf")
+        self.expect(ALL_WELL, "render", "small", "studio", "-o", "epoch.pdf", environment=epoch)
+        self.assertEqual((self.here / "day.pdf").read_bytes(), (self.here / "epoch.pdf").read_bytes())
+        result = self.expect(
+            PROBLEMS, "render", "small", "studio", "-o", "x.pdf", environment={"SOURCE_DATE_EPOCH": "soon"}
+        )
+        self.assertIn("SOURCE_DATE_EPOCH", result.stderr)
+
+    def test_backs_follow_their_fronts(self):
+        self.studio(layout=LAYOUT + "back:\n  column:\n    holds:\n      - {text: back, style: body}\n")
+        result = self.render("--dpi", "40", output="tag.png")
+        self.assertIn("5 tags on 1 sheet, front and back (a4-3x7-63x38)", result.stdout)
+        self.assertEqual(self.files(), ["tag-1.png", "tag-2.png"])
+
+    def test_nothing_but_complaints_is_said_where_nobody_watches(self):
+        self.studio()
+        self.assertEqual(self.render("--copies", "300").stderr, "")
+
+    def test_every_bundled_layout_prints_the_example_studio_on_letter_too(self):
+        for layout in sorted((ROOT / "layouts").glob("*.yaml")):
+            with self.subTest(layout=layout.stem):
+                options = ("-o", "out.pdf", *DAY, "--stock", "letter-card")
+                self.expect(ALL_WELL, "render", layout.stem, STUDIO, *options)
+
+
+class Overviews(Commands):
+    def test_list_shows_ids_in_columns(self):
+        self.studio()
+        lines = self.expect(ALL_WELL, "list", "studio").stdout.splitlines()
+        sloe = next(line for line in lines if line.split()[:1] == ["sloe"])
+        moss = next(line for line in lines if line.split()[:1] == ["moss"])
+        self.assertEqual(sloe.index("Fenlight"), moss.index("Fenlight"))
+        self.assertIn("Lots", lines)
+        self.assertTrue(any("26-117" in line and "5 skeins" in line for line in lines))
+
+    def test_layouts_shows_all_and_marks_hers(self):
+        self.studio()
+        plain = self.expect(ALL_WELL, "layouts")
+        self.assertEqual(plain.stderr, "")
+        for layout in sorted((ROOT / "layouts").glob("*.yaml")):
+            self.assertRegex(plain.stdout, rf"(?m)^  {layout.stem} ")
+        self.assertNotIn("(yours)", plain.stdout)
+        self.assertIn("small (yours)", self.expect(ALL_WELL, "layouts", "studio").stdout)
+
+    def test_stocks_shows_all(self):
+        result = self.expect(ALL_WELL, "stocks")
+        self.assertEqual(result.stderr, "")
+        for stock in sorted((ROOT / "layouts" / "stocks").glob("*.yaml")):
+            self.assertRegex(result.stdout, rf"(?m)^  {stock.stem} ")
+        self.assertIn("3 × 7 of 63.5 × 38.1 mm", result.stdout)
+
+
+class DataFolder(Commands):
+    def test_the_program_finds_its_data_beside_itself_once_installed(self):
+        share = self.here / "usr" / "share" / "dyeleaf"
+        shutil.copytree(ROOT / "layouts", share / "layouts")
+        shutil.copytree(ROOT / "fonts", share / "fonts")
+        (self.here / "usr" / "bin").mkdir()
+        program = shutil.copy(PROGRAM, self.here / "usr" / "bin" / "dyeleaf")
+        (share / "layouts" / "stocks" / "only-here.yaml").write_text("stock: only-here\npaper: A4\n", encoding="utf-8")
+        result = subprocess.run([program, "stocks"], capture_output=True, text=True, check=True)
+        self.assertIn("only-here", result.stdout)
+
+    def test_a_wrong_home_is_said(self):
+        result = self.expect(PROBLEMS, "stocks", environment={"DYELEAF_HOME": "/nowhere"})
+        self.assertIn("DYELEAF_HOME", result.stderr)
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,258 @@
+#!/usr/bin/env python3
+"""The example studio's papers, read back by outside tools.
+
+Sizes: ISO 216 (A6 105 x 148 mm, A5 148 x 210 mm, A4 210 x 297 mm), ISO/IEC 7810 (ID-1 85.60 x 53.98 mm),
+ANSI letter (8.5 x 11 in). Run with --accept to take the pages as they are as the new reference pictures.
+"""
+
+import html
+import os
+import re
+import subprocess
+import sys
+import tempfile
+import unittest
+from pathlib import Path
+
+HERE = Path(__file__).resolve().parent
+ROOT = HERE.parent.parent
+PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
+STUDIO = ROOT / "examples" / "studio"
+REFERENCE = HERE / "reference"
+DATE = "2026-11-20"
+POINT = 25.4 / 72
+
+# Every bundled layout: its label in millimetres (None: from the record), and whether it has a back.
+LAYOUTS = {
+    "dye-card": ((105, 148), False),
+    "dye-strip": ((50, 150), False),
+    "dye-cards": ((148, 210), False),
+    "dye-index": ((148, 210), False),
+    "jar-wrap": (None, False),
+    "jar-front": (None, False),
+    "jar-lid": (None, False),
+    "hang-tag": ((53.98, 85.60), True),
+    "fold-tag": ((52, 150), False),
+    "wrap-band": ((198, 50), False),
+}
+
+
+def run(*command, check=True, env=None):
+    result = subprocess.run([str(part) for part in command], capture_output=True, text=True, env=env, check=False)
+    if check and result.returncode != 0:
+        raise AssertionError(f"{command} ended with {result.returncode}:\n{result.stdout}{result.stderr}")
+    return result
+
+
+def render(layout, target, *options, env=None):
+    return run(PROGRAM, "render", layout, STUDIO, "-o", target, "--date", DATE, *options, env=env)
+
+
+def words_of(pdf):
+    """A list of pages, each ((width, height), [(text, (left, top, right, bottom))]), in millimetres."""
+    text = run("pdftotext", "-bbox-layout", pdf, "-").stdout
+    pages = []
+    for match in re.finditer(r'<page width="([\d.]+)" height="([\d.]+)">(.*?)</page>', text, re.S):
+        size = (float(match[1]) * POINT, float(match[2]) * POINT)
+        words = [
+            (html.unescape(word[5]), tuple(float(word[i]) * POINT for i in range(1, 5)))
+            for word in re.finditer(
+                r'<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)">(.*?)</word>', match[3]
+            )
+        ]
+        pages.append((size, words))
+    return pages
+
+
+def plain_text(pdf):
+    return run("pdftotext", "-raw", pdf, "-").stdout
+
+
+class Papers(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.folder = tempfile.TemporaryDirectory()
+        cls.pdfs = {}
+        cls.single = {}
+        for layout in LAYOUTS:
+            cls.pdfs[layout] = Path(cls.folder.name) / f"{layout}.pdf"
+            render(layout, cls.pdfs[layout])
+            # One label a page, the page as large as its trim: sizes and edges can be read off directly.
+            cls.single[layout] = Path(cls.folder.name) / f"{layout}-single.pdf"
+            render(layout, cls.single[layout], "--stock", "page")
+
+    @classmethod
+    def tearDownClass(cls):
+        cls.folder.cleanup()
+
+    def test_sound_files(self):
+        for pdf in [*self.pdfs.values(), *self.single.values()]:
+            with self.subTest(pdf.name):
+                self.assertIn("No syntax or stream encoding errors found", run("qpdf", "--check", pdf).stdout)
+                self.assertEqual("", run("mutool", "info", pdf).stderr)
+                ghostscript = run("gs", "-q", "-dNOPAUSE", "-dBATCH", "-sDEVICE=nullpage", pdf)
+                self.assertEqual("", ghostscript.stdout + ghostscript.stderr)
+
+    def test_sheets_are_a4_or_letter(self):
+        for layout, pdf in self.pdfs.items():
+            for (width, height), _ in words_of(pdf):
+                self.assertAlmostEqual(210, min(width, height), delta=0.1, msg=layout)
+                self.assertAlmostEqual(297, max(width, height), delta=0.1, msg=layout)
+        letter = Path(self.folder.name) / "letter.pdf"
+        for layout in LAYOUTS:
+            render(layout, letter, "--stock", "letter-card")
+            for (width, height), _ in words_of(letter):
+                self.assertAlmostEqual(8.5 * 25.4, min(width, height), delta=0.1, msg=layout)
+                self.assertAlmostEqual(11 * 25.4, max(width, height), delta=0.1, msg=layout)
+
+    def test_label_sizes(self):
+        for layout, (size, _) in LAYOUTS.items():
+            if size is None:
+                continue
+            for page, _ in words_of(self.single[layout]):
+                self.assertAlmostEqual(size[0], page[0], delta=0.1, msg=layout)
+                self.assertAlmostEqual(size[1], page[1], delta=0.1, msg=layout)
+
+    def test_jar_wrap_is_as_long_as_the_jar_is_round(self):
+        # pi (D + 0.1) + 5 mm overlap: 42 mm gives 137.3 mm, worked value of common practice.
+        pdf = Path(self.folder.name) / "sloe-jar.pdf"
+        render("jar-wrap", pdf, "--stock", "page", "--only", self.jar_of_42_mm())
+        ((width, _), _), = words_of(pdf)
+        self.assertAlmostEqual(137.3, width, delta=0.1)
+
+    def jar_of_42_mm(self):
+        text = (STUDIO / "jars.yaml").read_text(encoding="utf-8")
+        for record in re.split(r"\n  - ", text)[1:]:
+            if re.search(r"diameter: 42 mm", record):
+                return re.search(r"id: (\S+?)[,\s]", record)[1]
+        raise AssertionError("the example studio has no jar of 42 mm")
+
+    def test_every_text_inside_its_trim(self):
+        for layout, pdf in self.single.items():
+            pages = words_of(pdf)
+            self.assertTrue(pages)
+            for number, ((width, height), words) in enumerate(pages, 1):
+                self.assertTrue(words or LAYOUTS[layout][1], f"{layout} page {number} has no text")
+                for text, (left, top, right, bottom) in words:
+                    where = f"{layout} page {number}: {text}"
+                    self.assertGreaterEqual(left, 0, where)
+                    self.assertGreaterEqual(top, 0, where)
+                    self.assertLessEqual(right, width + 0.01, where)
+                    self.assertLessEqual(bottom, height + 0.01, where)
+
+    def test_fonts_embedded_and_subset(self):
+        for pdf in self.pdfs.values():
+            rows = run("pdffonts", pdf).stdout.splitlines()[2:]
+            self.assertTrue(rows)
+            for row in rows:
+                with self.subTest(f"{pdf.name} {row}"):
+                    self.assertRegex(row, r"^[A-Z]{6}\+(Inter|Vollkorn)")
+                    self.assertRegex(row, r"yes yes yes +\d+ +\d+ *$")  # embedded, subset, with Unicode values
+
+    def test_reading_order(self):
+        order = {
+            "hang-tag": ["Quillmoor", "skein", "€"],
+            "jar-wrap": ["NOT FOOD", "mask"],
+            "dye-card": ["stock", "card 1 of"],
+        }
+        for layout, expected in order.items():
+            text = plain_text(self.single[layout])
+            for word in expected:
+                self.assertIn(word, text, layout)
+        front = words_of(self.single["hang-tag"])[0][1]
+        tops = {text: box[1] for text, box in front}
+        self.assertLess(tops["Quillmoor"], max(box[1] for _, box in front))
+
+    def test_cautions_on_every_jar_label(self):
+        for layout in ("jar-wrap", "jar-front", "jar-lid"):
+            for number, (_, words) in enumerate(words_of(self.single[layout]), 1):
+                text = " ".join(word for word, _ in words)
+                where = f"{layout} page {number}: {text}"
+                for caution in ("NOT FOOD", "dust mask", "irtight"):
+                    self.assertIn(caution, text, where)
+                self.assertRegex(text, r"H\d{3}|not on file|lists no|none listed", where)
+
+    def test_not_food_is_large_enough(self):
+        # At least 14 pt (common practice): Inter's capitals stand 0.727 em tall, its line box as poppler sees it more.
+        for layout in ("jar-wrap", "jar-front", "jar-lid"):
+            for _, words in words_of(self.single[layout]):
+                height = max(box[3] - box[1] for text, box in words if text == "FOOD")
+                self.assertGreaterEqual(height, 14 * POINT, layout)
+
+    def test_test_line_on_every_sheet(self):
+        for layout, pdf in self.pdfs.items():
+            for number, (_, words) in enumerate(words_of(pdf), 1):
+                self.assertIn("100", [text for text, _ in words], f"{layout} sheet {number}")
+
+    def test_skeins_of_a_lot(self):
+        text = plain_text(self.single["hang-tag"])
+        self.assertRegex(text, r"skein 1 of \d+")
+
+    def test_private_notes_stay_private(self):
+        notes = re.findall(r"(?:private notes|customer): *\"?([^\n#\"]+)", "".join(
+            path.read_text(encoding="utf-8") for path in STUDIO.glob("*.yaml")))
+        self.assertTrue(notes, "the example studio should hold a private note to keep")
+        for pdf in self.single.values():
+            text = " ".join(plain_text(pdf).split())
+            for note in notes:
+                self.assertNotIn(note.strip(" }"), text)
+
+    def test_same_bytes(self):
+        first = self.pdfs["dye-cards"].read_bytes()
+        surroundings = [
+            {"LC_ALL": "C", "TZ": "UTC"},
+            {"LC_ALL": "de_DE.UTF-8", "LANG": "tr_TR.UTF-8", "TZ": "Pacific/Kiritimati"},
+            {"LC_ALL": "C.UTF-8", "TZ": "America/Los_Angeles", "HOME": "/nonexistent"},
+        ]
+        for extra in surroundings:
+            with self.subTest(extra):
+                pdf = Path(self.folder.name) / "again.pdf"
+                result = render("dye-cards", pdf, env={"PATH": os.environ["PATH"], **extra})
+                self.assertEqual("", result.stderr.replace(self.warnings(result.stderr), ""))
+                self.assertEqual(first, pdf.read_bytes())
+
+    @staticmethod
+    def warnings(stderr):
+        return stderr if "warning: " in stderr else ""
+
+    def test_the_machines_fonts_do_not_matter(self):
+        # An empty fontconfig set-up and the machine's own give the same bytes.
+        with tempfile.NamedTemporaryFile("w", suffix=".conf") as conf:
+            conf.write('<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig></fontconfig>')
+            conf.flush()
+            pdf = Path(self.folder.name) / "no-fonts.pdf"
+            render("jar-wrap", pdf, env={**os.environ, "FONTCONFIG_FILE": conf.name})
+            self.assertEqual(self.pdfs["jar-wrap"].read_bytes(), pdf.read_bytes())
+
+    def test_pictures(self):
+        """The first page of each layout against its reference, as poppler draws it at 60 dpi."""
+        for layout in LAYOUTS:
+            with self.subTest(layout):
+                reference = REFERENCE / f"{layout}.png"
+                self.assertTrue(reference.exists(), "no reference picture; look at the page, then run with --accept")
+                picture = Path(self.folder.name) / f"{layout}.png"
+                draw(self.pdfs[layout], picture)
+                result = run("compare", "-metric", "AE", "-fuzz", "12%", reference, picture, "null:", check=False)
+                different = float(result.stderr.split()[0])
+                self.assertLessEqual(different, 60, f"{different} pixels differ from {reference}")
+
+
+def draw(pdf, picture):
+    run("pdftoppm", "-r", "60", "-f", "1", "-l", "1", "-singlefile", "-png", pdf, picture.with_suffix(""))
+
+
+def accept():
+    REFERENCE.mkdir(exist_ok=True)
+    with tempfile.TemporaryDirectory() as folder:
+        for layout in LAYOUTS:
+            pdf = Path(folder) / "page.pdf"
+            render(layout, pdf)
+            draw(pdf, REFERENCE / f"{layout}.png")
+            print(f"accepted {layout}")
+
+
+if __name__ == "__main__":
+    if "--accept" in sys.argv:
+        accept()
+    else:
+        unittest.main()

@@ -1,0 +1,119 @@
+#include "cli/options.h"
+
+#include <catch2/catch.hpp>
+
+using namespace dyeleaf;
+
+namespace {
+
+using Words = std::vector<std::string>;
+
+std::variant<Command, Answer, Misuse> read(const Words& words) {
+    return read_command_line(words, "1.2.3");
+}
+
+Render read_render(Words options) {
+    Words words = {"render", "hang-tag", "my-studio", "-o", "tags.pdf"};
+    words.insert(words.end(), options.begin(), options.end());
+    return std::get<Render>(std::get<Command>(read(words)));
+}
+
+// The first line of the complaint.
+std::string complaint(const Words& words) {
+    const auto result = read(words);
+    const auto* misuse = std::get_if<Misuse>(&result);
+    return misuse == nullptr ? std::string{} : misuse->text.substr(0, misuse->text.find('\n'));
+}
+
+} // namespace
+
+TEST_CASE("each command takes its folder", "[cli]") {
+    CHECK(std::get<NewFolder>(std::get<Command>(read({"new", "a"}))).folder == "a");
+    CHECK(std::get<CheckFolder>(std::get<Command>(read({"check", "a"}))).folder == "a");
+    CHECK(std::get<ListFolder>(std::get<Command>(read({"list", "a b"}))).folder == "a b");
+    CHECK_FALSE(std::get<ShowLayouts>(std::get<Command>(read({"layouts"}))).folder);
+    CHECK(std::get<ShowStocks>(std::get<Command>(read({"stocks", "a"}))).folder == "a");
+}
+
+TEST_CASE("render has defaults", "[cli]") {
+    const Render render = read_render({});
+    CHECK(render.layout == "hang-tag");
+    CHECK(render.folder == "my-studio");
+    CHECK(render.output == "tags.pdf");
+    CHECK(render.format == Format::pdf);
+    CHECK(render.only.empty());
+    CHECK(render.copies == 1);
+    CHECK(render.skip == 0);
+    CHECK_FALSE(render.stock);
+    CHECK_FALSE(render.date);
+    CHECK(render.dpi == 300);
+}
+
+TEST_CASE("render takes its options", "[cli]") {
+    const Render render = read_render({"--only", "26-117", "--only", "26-118:2-4", "--copies", "3", "--skip", "5",
+                                       "--stock", "letter-card", "--date", "2026-11-02", "--dpi", "600"});
+    CHECK(render.only == Words{"26-117", "26-118:2-4"});
+    CHECK(render.copies == 3);
+    CHECK(render.skip == 5);
+    CHECK(render.stock == "letter-card");
+    CHECK(render.date == Date{2026, 11, 2});
+    CHECK(render.dpi == 600);
+}
+
+TEST_CASE("--only takes one word, so that it may stand before the layout", "[cli]") {
+    const auto result = read({"render", "--only", "sloe", "dye-card", "my-studio", "-o", "x.pdf"});
+    const Render& render = std::get<Render>(std::get<Command>(result));
+    CHECK(render.only == Words{"sloe"});
+    CHECK(render.layout == "dye-card");
+}
+
+TEST_CASE("the file's ending says its format, in any case of letters", "[cli]") {
+    const auto format = [](const std::string& file) {
+        return std::get<Render>(std::get<Command>(read({"render", "a", "b", "-o", file}))).format;
+    };
+    CHECK(format("x.pdf") == Format::pdf);
+    CHECK(format("x.PNG") == Format::png);
+    CHECK(format("my.cards.svg") == Format::svg);
+}
+
+TEST_CASE("what is missing or wrong is said with what to type", "[cli]") {
+    CHECK(complaint({"rendr"}) == "dyeleaf: there is no command “rendr”; did you mean “render”?");
+    CHECK(complaint({"--loud"}) == "dyeleaf: there is no option “--loud”");
+    CHECK(complaint({"check"}) == "dyeleaf: check needs the name of a folder: dyeleaf check my-studio");
+    CHECK(complaint({"check", "my", "studio"}) ==
+          "dyeleaf: “studio” is one word too many; a name with spaces in it goes in quotation marks: \"my studio\"");
+    CHECK_THAT(complaint({"render", "a"}), Catch::Contains("dyeleaf render hang-tag my-studio -o tags.pdf"));
+    CHECK(complaint({"render", "a", "b"}) == "dyeleaf: render needs the file to write: -o tags.pdf");
+    CHECK_THAT(complaint({"render", "a", "b", "-o", "x.doc"}), Catch::Contains("ends in .pdf, .png or .svg"));
+    CHECK(complaint({"render", "a", "b", "-o", "x.pdf", "--stok=z"}) ==
+          "dyeleaf: there is no option “--stok=z” for render; did you mean “--stock”?");
+    CHECK(complaint({"render", "a", "b", "-o"}) == "dyeleaf: --output needs something after it");
+    CHECK(complaint({"render", "a", "b", "-o", "x.pdf", "-o", "y.pdf"}) == "dyeleaf: --output can be given only once");
+}
+
+TEST_CASE("numbers out of their range are refused with the range", "[cli]") {
+    const auto with = [](const std::string& option, const std::string& value) {
+        return complaint({"render", "a", "b", "-o", "x.pdf", option, value});
+    };
+    CHECK(with("--copies", "0") == "dyeleaf: --copies takes a whole number from 1 to 1000, not “0”");
+    CHECK(with("--copies", "1001") != "");
+    CHECK(with("--copies", "two") != "");
+    CHECK(with("--copies", "1000") == "");
+    CHECK(with("--skip", "-1") == "dyeleaf: --skip takes a whole number from 0 to 999, not “-1”");
+    CHECK(with("--skip", "1000") != "");
+    CHECK(with("--dpi", "29") == "dyeleaf: --dpi takes a whole number from 30 to 1200, not “29”");
+    CHECK(with("--dpi", "1200") == "");
+    CHECK(with("--date", "2026-11") ==
+          "dyeleaf: --date takes a day as year-month-day, such as 2026-11-02, not “2026-11”");
+    CHECK(with("--date", "2026-02-30") != "");
+}
+
+TEST_CASE("help and version are answers", "[cli]") {
+    CHECK(std::get<Answer>(read({"--version"})).text == "dyeleaf 1.2.3\n");
+    CHECK_THAT(std::get<Answer>(read({"--help"})).text, Catch::Contains("dyeleaf check my-studio"));
+    CHECK_THAT(std::get<Answer>(read({"render", "--help"})).text, Catch::Contains("--copies"));
+}
+
+TEST_CASE("nothing typed is answered with the help, as a misuse", "[cli]") {
+    CHECK_THAT(std::get<Misuse>(read({})).text, Catch::Contains("Examples:"));
+}

@@ -1,0 +1,81 @@
+#include "display/display_list.h"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+using namespace dyeleaf;
+
+namespace {
+
+// A point of the curve that starts at `from`, at `t` of its way.
+Point along(Point from, const CurveTo& curve, double t) {
+    const double u = 1 - t;
+    const auto blend = [&](Length a, Length b, Length c, Length d) {
+        return a * (u * u * u) + b * (3 * u * u * t) + c * (3 * u * t * t) + d * (t * t * t);
+    };
+    return {blend(from.x, curve.control1.x, curve.control2.x, curve.to.x),
+            blend(from.y, curve.control1.y, curve.control2.y, curve.to.y)};
+}
+
+double distance_mm(Point a, Point b) {
+    return std::hypot((a.x - b.x).in_mm(), (a.y - b.y).in_mm());
+}
+
+} // namespace
+
+TEST_CASE("a circle stays on its radius all the way round", "[display]") {
+    const Point centre{mm(12), mm(7)};
+    Point at;
+    int curves = 0;
+    for (const auto& step : circle_path(centre, mm(10))) {
+        if (const auto* move = std::get_if<MoveTo>(&step)) at = move->to;
+        const auto* curve = std::get_if<CurveTo>(&step);
+        if (curve == nullptr) continue;
+        for (double t = 0; t <= 1; t += 0.05) {
+            CHECK(distance_mm(along(at, *curve, t), centre) == Approx(10).epsilon(0.0003));
+        }
+        at = curve->to;
+        ++curves;
+    }
+    CHECK(curves == 4);
+    CHECK(distance_mm(at, centre + Point{mm(10), {}}) == Approx(0).margin(1e-9));
+}
+
+TEST_CASE("rounded corners are never larger than half the shorter side", "[display]") {
+    const auto corner = [](Length radius) {
+        const Path path = rounded_path({{mm(1), mm(2)}, {mm(30), mm(8)}}, radius);
+        return std::get<MoveTo>(path.front()).to;
+    };
+    CHECK(near(corner(mm(3)).x, mm(4)));
+    CHECK(near(corner(mm(50)).x, mm(5)));
+    CHECK(rounded_path({{}, {mm(30), mm(8)}}, mm(0)).size() == rect_path({{}, {mm(30), mm(8)}}).size());
+}
+
+TEST_CASE("a dump has one line an item and indents what a group holds", "[display]") {
+    const Rgb white{1, 1, 1};
+    auto run = std::make_shared<ShapedRun>();
+    run->text = "Oak \"old\"";
+
+    DisplayList inner{{mm(10), mm(5)}, {}};
+    inner.items.push_back(DrawRun{run, {mm(5), mm(12.4)}, pt(9), {}});
+
+    DisplayList list{{mm(70), mm(40)}, {}};
+    list.items.push_back(FillPath{rect_path({{}, {mm(70), mm(40)}}), white});
+    list.items.push_back(StrokePath{line_path({mm(1), mm(2)}, {mm(4), mm(2)}), {}, mm(0.2), {mm(2), mm(1)}});
+    list.items.push_back(FillPath{circle_path({mm(5), mm(5)}, mm(2)), white});
+    list.items.push_back(DrawPicture{"logo.png", {{mm(1), mm(1)}, {mm(9), mm(9)}}});
+    list.items.push_back(Group{std::make_shared<DisplayList>(inner), Transform::move({mm(3), mm(4)}), {}});
+    list.items.push_back(
+        Group{std::make_shared<DisplayList>(inner), turned(Turn::right, inner.size), rect_path({{}, {mm(10), mm(5)}})});
+
+    CHECK(dump(list) == R"(fill 0,0 70x40 #ffffff
+stroke 1,2 3x0 #000000 0.2mm dash 2,1
+fill 3,3 4x4 #ffffff
+picture 1,1 9x9 "logo.png"
+group move 3,4
+  text 5,12.4 "Oak \"old\"" 9pt #000000
+group turn 0,1,-1,0 move 5,0 clip 0,0 10x5
+  text 5,12.4 "Oak \"old\"" 9pt #000000
+)");
+}

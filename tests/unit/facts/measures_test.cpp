@@ -1,0 +1,94 @@
+#include "facts/jar_label.h"
+#include "facts/stock_solution.h"
+#include "facts/wording.h"
+#include "facts/yarn.h"
+#include "studio_records.h"
+
+#include <catch2/catch.hpp>
+
+using namespace dyeleaf;
+
+// The first two are worked examples of a textbook recipe page (mL = W × P / C), the third a dyer's guide to depth of
+// shade (487 g at 0.75 %: 365 mL), the rest arithmetic.
+TEST_CASE("stock volumes", "[facts]") {
+    const auto [fibre, depth, stock, volume] =
+        GENERATE(table<double, double, double, double>({{5, 2, 0.5, 20},
+                                                        {5, 1.5, 1, 7.5},
+                                                        {487, 0.75, 1, 365.25},
+                                                        {100, 2, 1, 200},
+                                                        {100, 0.25, 1, 25},
+                                                        {115, 1.5, 2, 86.25},
+                                                        {50, 0.1, 0.1, 50},
+                                                        {455, 0.75, 1, 341.25}}));
+    CHECK(stock_volume(grams(fibre), percent(depth), percent(stock)).number() == Approx(volume));
+}
+
+TEST_CASE("stock volumes print whole, and to a tenth below 10 mL", "[facts]") {
+    CHECK(volume_words(stock_per_hundred_grams(percent(0.5))) == "50\u00a0mL");
+    CHECK(volume_words(millilitres(365.25)) == "365\u00a0mL");
+    CHECK(volume_words(millilitres(7.5)) == "7.5\u00a0mL");
+    CHECK(volume_words(millilitres(9.96)) == "10\u00a0mL");
+    CHECK(volume_words(millilitres(0.04)) == "0.04\u00a0mL");
+}
+
+// Common practice: π (D + 0.1 mm) + 5 mm.
+TEST_CASE("labels round jars", "[facts]") {
+    CHECK(wrap_length(mm(42)) == mm(137.3));
+    CHECK(wrap_length(mm(48)) == mm(156.1));
+    CHECK(wrap_length(mm(51)) == mm(165.5));
+    CHECK(wrap_length(mm(60)) == mm(193.8));
+    // 64 mm for a jar of 51 mm, 53 mm for one of 42 mm.
+    CHECK(front_width(mm(51)) == mm(64.1));
+    CHECK(front_width(mm(42)) == mm(52.8));
+    CHECK(label_height(mm(70)) == mm(66));
+    CHECK(lid_label_diameter(mm(38)) == mm(36));
+    CHECK(wrap_overlap() == mm(5));
+}
+
+// Exact units of 1959: 400 m = 437.445 yd, 366 m = 400.262 yd, 425 m = 464.786 yd, 800 m = 874.891 yd.
+TEST_CASE("lengths are rounded down in either unit", "[facts]") {
+    CHECK(stated_yards(metres(400)) == 435);
+    CHECK(stated_yards(metres(366)) == 400);
+    CHECK(stated_yards(metres(425)) == 460);
+    CHECK(stated_yards(metres(800)) == 870);
+    CHECK(stated_metres(metres(420)) == 420);
+    CHECK(stated_metres(metres(366)) == 365);
+    CHECK(stated_metres(metres(49.9)) == 49);
+    CHECK(stated_metres(metres(52)) == 50);
+    // What was recorded in yards comes back as it was.
+    for (int yards = 50; yards <= 1000; yards += 5)
+        CHECK(stated_yards(metres(0.9144) * yards) == yards);
+}
+
+// 100 g = 3.52740 oz, 115 g = 4.05651 oz, 50 g = 1.76370 oz.
+TEST_CASE("ounces are rounded down to a tenth", "[facts]") {
+    CHECK(stated_ounces(grams(100)) == Approx(3.5));
+    CHECK(stated_ounces(grams(115)) == Approx(4.0));
+    CHECK(stated_ounces(grams(50)) == Approx(1.7));
+    CHECK(stated_ounces(grams(28.349523125 * 3.5)) == Approx(3.5));
+}
+
+TEST_CASE("tags state yarn in the studio's units", "[facts]") {
+    const Base base = full_base();
+    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g · 420\u00a0m");
+    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz · 455\u00a0yd");
+    CHECK(first_system(Units::imperial) == UnitSystem::imperial);
+    CHECK(first_system(Units::both) == UnitSystem::metric);
+    CHECK(second_system(Units::both) == UnitSystem::imperial);
+    CHECK_FALSE(second_system(Units::metric));
+    CHECK_FALSE(second_system(Units::imperial));
+}
+
+// Regulation (EU) No 1007/2011, article 9(1).
+TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") {
+    CHECK(fibre_statement(full_base()) == "75\u00a0% merino wool · 25\u00a0% polyamide");
+    const auto fibres = by_share({{"silk", percent(30)}, {"wool", percent(40)}, {"mohair", percent(30)}});
+    CHECK(fibres[0].name == "wool");
+    CHECK(fibres[1].name == "silk");
+    CHECK(fibres[2].name == "mohair");
+}
+
+// ISO 3758: washing, bleaching, drying, ironing, professional care.
+TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
+    CHECK(care_words(in_process_order(full_base().care)) == "Wash by hand · Do not bleach");
+}

@@ -1,0 +1,289 @@
+// Every name that a layout may use, asked of full records and of almost empty ones.
+
+#include "facts/items.h"
+#include "studio_records.h"
+
+#include <algorithm>
+#include <catch2/catch.hpp>
+#include <set>
+#include <string>
+
+using namespace dyeleaf;
+
+namespace {
+
+constexpr Date today{2026, 11, 30};
+
+std::vector<Item> items(const Records& records, ItemKind kind, std::optional<Grouping> grouping = std::nullopt) {
+    Diagnostics diagnostics;
+    std::vector<Item> result = make_items(records, kind, grouping, {}, today, diagnostics);
+    CHECK(diagnostics.errors() == 0);
+    return result;
+}
+
+std::string text(const Facts& facts, const std::string& name) {
+    const auto value = facts.find(name);
+    const auto* words = value ? std::get_if<std::string>(&*value) : nullptr;
+    return words == nullptr ? "(none)" : *words;
+}
+
+std::vector<Facts> list(const Facts& facts, const std::string& name) {
+    const auto value = facts.find(name);
+    return value ? std::get<std::vector<Facts>>(*value) : std::vector<Facts>{};
+}
+
+Patch patch(const Facts& facts, const std::string& name) {
+    return std::get<Patch>(facts.find(name).value());
+}
+
+FactKind kind_of(const FactValue& value) {
+    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list};
+    return kinds.at(value.index());
+}
+
+// Asks everything, items of lists included, and notes which names gave something.
+void ask_all(const Facts& facts, std::set<std::string>& answered) {
+    for (const Vocabulary* vocabulary : facts.vocabularies()) {
+        for (const FactRow& row : vocabulary->rows) {
+            INFO(row.name);
+            CHECK((row.kind == FactKind::list) == (row.items != nullptr));
+            const auto value = facts.find(row.name);
+            if (!value) continue;
+            answered.insert(row.name);
+            CHECK(kind_of(*value) == row.kind);
+            if (const auto* words = std::get_if<std::string>(&*value)) CHECK_FALSE(words->empty());
+            if (const auto* colour = std::get_if<Patch>(&*value)) CHECK_FALSE(colour->description.empty());
+            if (const auto* inner = std::get_if<std::vector<Facts>>(&*value)) {
+                CHECK_FALSE(inner->empty());
+                for (const Facts& item : *inner) {
+                    CHECK(item.vocabularies().front() == row.items);
+                    ask_all(item, answered);
+                }
+            }
+        }
+    }
+}
+
+// `scope` is what can be asked in one place, innermost first; its first `fresh` vocabularies are new there.
+void collect_names(const std::vector<const Vocabulary*>& scope, std::size_t fresh, std::set<std::string>& names) {
+    std::set<std::string> here;
+    for (const Vocabulary* vocabulary : scope) {
+        for (const FactRow& row : vocabulary->rows) {
+            INFO(vocabulary->name << ": " << row.name);
+            CHECK(here.insert(row.name).second);
+            CHECK_FALSE(row.meaning.empty());
+            CHECK(row.meaning.find('\n') == std::string::npos);
+            names.insert(row.name);
+        }
+    }
+    for (std::size_t i = 0; i < fresh; ++i) {
+        for (const FactRow& row : scope[i]->rows) {
+            if (row.items == nullptr) continue;
+            // Inside a list its items come first, then what is around them.
+            std::vector<const Vocabulary*> inner{row.items};
+            inner.insert(inner.end(), scope.begin(), scope.end());
+            collect_names(inner, 1, names);
+        }
+    }
+}
+
+void collect_names(const std::vector<const Vocabulary*>& scope, std::set<std::string>& names) {
+    collect_names(scope, scope.size(), names);
+}
+
+constexpr std::array kinds{ItemKind::dyes, ItemKind::jars, ItemKind::skeins, ItemKind::lots, ItemKind::bases};
+constexpr Grouping whole_line{40, Together::by_line};
+
+// Records of which every fact says something, some of one dye and some of another.
+Records complete_records() {
+    Records records = studio_records();
+    Dye neon = plain_dye("neon", "Ember", "Fenlight acid", "F-9");
+    neon.fluorescent = true;
+    neon.breaks_into = std::vector<Component>{};
+    records.dyes.push_back(neon);
+    Jar guessed = full_jar();
+    guessed.batch = std::nullopt;
+    records.ingredients[0].bulk_density = grams_per_millilitre(1.2);
+    records.jars.push_back(guessed);
+    return records;
+}
+
+} // namespace
+
+TEST_CASE("no name means two things in one place", "[facts]") {
+    for (const ItemKind kind : kinds) {
+        std::set<std::string> names;
+        collect_names(vocabularies(kind, false), names);
+        collect_names(vocabularies(kind, true), names);
+        CHECK(names.size() > 20);
+    }
+}
+
+TEST_CASE("every name answers for full records, in its kind", "[facts]") {
+    const Records records = complete_records();
+    std::set<std::string> names;
+    std::set<std::string> answered;
+    for (const ItemKind kind : kinds) {
+        collect_names(vocabularies(kind, false), names);
+        for (const Item& item : items(records, kind))
+            ask_all(item.facts, answered);
+    }
+    collect_names(vocabularies(ItemKind::dyes, true), names);
+    for (const Item& item : items(records, ItemKind::dyes, whole_line))
+        ask_all(item.facts, answered);
+    for (const std::string& name : names) {
+        INFO(name);
+        CHECK(answered.contains(name));
+    }
+}
+
+TEST_CASE("every name can be asked of records with next to nothing in them", "[facts]") {
+    Records records;
+    records.dyes = {plain_dye("d", "D", "", "d")};
+    Ingredient salt;
+    salt.id.value = "salt";
+    salt.name = "salt";
+    records.ingredients = {salt};
+    Jar jar;
+    jar.id.value = jar.code = "j";
+    jar.parts = {part("d", true, 1), part("salt", false, 1)};
+    records.jars = {jar};
+    Base base;
+    base.id.value = base.name = base.code = "b";
+    records.bases = {base};
+    Lot lot;
+    lot.id.value = "l";
+    lot.base.value = "b";
+    lot.skeins = 1;
+    records.lots = {lot};
+    std::set<std::string> answered;
+    for (const ItemKind kind : kinds) {
+        for (const Item& item : items(records, kind))
+            ask_all(item.facts, answered);
+    }
+    for (const Item& item : items(records, ItemKind::dyes, whole_line))
+        ask_all(item.facts, answered);
+    for (const char* always : {"caution.not_food", "caution.dust", "caution.airtight", "caution.hazards",
+                               "caution.dust.short", "caution.airtight.short", "caution.hazards.short", "dye.breaks",
+                               "dye.speckle", "jar.strength.text", "jar.ratio", "jar.recipe", "dye.unswatched"}) {
+        INFO(always);
+        CHECK(answered.contains(always));
+    }
+    for (const char* never : {"dye.warnings", "dye.components", "dye.swatches", "dye.status", "jar.mixed", "jar.total",
+                              "jar.lid.diameter", "lot.price", "skein.pot", "base.care", "studio.made_in"}) {
+        INFO(never);
+        CHECK_FALSE(answered.contains(never));
+    }
+}
+
+TEST_CASE("a dye's facts", "[facts]") {
+    const Records records = studio_records();
+    const Facts sloe = items(records, ItemKind::dyes).front().facts;
+    CHECK(text(sloe, "dye.replaced_by") == "use Ember T24");
+    CHECK(text(sloe, "dye.hazards") == "H317 H334");
+    CHECK(text(sloe, "dye.swatch.deepest.label") == "2\u00a0% on Plain Sock");
+    CHECK(text(sloe, "dye.deepest.stock") == "200\u00a0mL");
+    CHECK(text(sloe, "dye.date") == "14 Mar 2026");
+    CHECK(text(sloe, "dye.family") == "violet");
+    CHECK(text(sloe, "dye.fluorescent") == "(none)");
+    CHECK(text(sloe, "card.of") == "1 of 2");
+    CHECK(text(sloe, "studio.contact") == "The old pump house · wool@quillmoor.example");
+    CHECK(text(sloe, "printed.date") == "30 Nov 2026");
+
+    const auto swatches = list(sloe, "dye.swatches");
+    REQUIRE(swatches.size() == 3);
+    CHECK(text(swatches[0], "swatch.depth") == "0.5\u00a0%");
+    CHECK(text(swatches[0], "swatch.source") == "from a photo");
+    CHECK(patch(swatches[0], "swatch.patch").kind == Patch::Kind::estimated);
+    CHECK(text(swatches[1], "swatch.stock") == "200\u00a0mL");
+    CHECK(patch(swatches[1], "swatch.patch").description == "Sloe at 2\u00a0% on Plain Sock");
+    CHECK(text(swatches[2], "swatch.base.code") == "FD");
+    CHECK(text(swatches[2], "swatch.date") == "(none)");
+    CHECK(text(swatches[2], "swatch.date.or_unknown") == "date unknown");
+    CHECK(patch(swatches[2], "swatch.patch").kind == Patch::Kind::not_recorded);
+    // Inside a list the dye is still there to be asked.
+    CHECK(text(swatches[2].within(sloe), "dye.code") == "F-412");
+
+    const auto depths = list(sloe, "dye.depths");
+    REQUIRE(depths.size() == 2);
+    CHECK(text(depths[1], "depth.text") == "2\u00a0%");
+    const auto cells = list(depths[1], "depth.patches");
+    REQUIRE(cells.size() == 2);
+    CHECK(text(cells[1], "cell.base") == "Fell DK");
+    CHECK(patch(cells[1], "cell.patch").description == "Sloe at 2\u00a0% on Fell DK, not swatched");
+
+    const auto bases = list(sloe, "dye.bases");
+    REQUIRE(bases.size() == 2);
+    CHECK(text(bases[0], "base.fibres") == "75\u00a0% merino wool · 25\u00a0% polyamide");
+    CHECK(list(bases[0], "base.swatches").size() == 2);
+}
+
+TEST_CASE("a fluorescent dye is not printable, with or without a tint", "[facts]") {
+    Records records = studio_records();
+    for (Dye& dye : records.dyes)
+        dye.fluorescent = true;
+    const auto dyes = items(records, ItemKind::dyes);
+    CHECK(patch(dyes[0].facts, "dye.swatch.deepest").kind == Patch::Kind::not_printable);
+    CHECK(patch(dyes[1].facts, "dye.swatch.deepest").kind == Patch::Kind::not_printable);
+    CHECK(patch(dyes[1].facts, "dye.swatch.deepest").colour == Rgb{1, 1, 1});
+}
+
+TEST_CASE("a jar's facts", "[facts]") {
+    const Records records = studio_records();
+    const auto jars = items(records, ItemKind::jars);
+    const Facts full = jars[0].facts;
+    CHECK(text(full, "jar.name") == "Sloe, half strength");
+    CHECK(text(full, "jar.strength") == "50\u00a0%");
+    CHECK(text(full, "jar.recipe") == "50\u00a0% dye = 20\u00a0g Sloe + 20\u00a0g salt");
+    CHECK(text(full, "jar.total") == "40\u00a0g");
+    CHECK(text(full, "jar.mixed") == "2 November 2026");
+    CHECK(text(full, "jar.mixed.short") == "2 Nov 2026");
+    CHECK(text(full, "jar.mixed.iso") == "2026-11-02");
+    CHECK(text(full, "jar.mixed.or_unknown") == "mixed 2 Nov 2026");
+    CHECK(text(full, "jar.topped_up") == "topped up Jan 2027");
+    CHECK(text(full, "jar.use_by") == "Nov 2027");
+    CHECK(text(full, "jar.dye_lot") == "77120 + 77188");
+    CHECK(text(full, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334");
+    CHECK(std::get<Length>(full.find("jar.wrap.length").value()) == mm(137.3));
+    CHECK(std::get<Length>(full.find("jar.lid.diameter").value()) == mm(36));
+
+    const Facts sparse = jars[1].facts;
+    CHECK(text(sparse, "jar.name") == "Ember + Sloe");
+    CHECK(text(sparse, "jar.strength") == "(none)");
+    CHECK(text(sparse, "jar.strength.text") == "by volume: strength unknown");
+    CHECK(text(sparse, "jar.mixed") == "(none)");
+    CHECK(text(sparse, "jar.mixed.or_unknown") == "mixing date unknown");
+    CHECK(text(sparse, "jar.salt") == "salt type not recorded");
+    CHECK(text(sparse, "jar.class") == "class not recorded + acid");
+    CHECK(text(sparse, "jar.lines") == "Tarnbeck milling + Fenlight acid");
+    CHECK(text(sparse, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334. Hazard data not on file for "
+                                             "Ember: treat as harmful if breathed in");
+    const auto parts = list(sparse, "jar.parts");
+    REQUIRE(parts.size() == 3);
+    CHECK(text(parts[0], "part.parts") == "2\u00a0parts");
+    CHECK(text(parts[0], "part.mass") == "(none)");
+    CHECK_FALSE(parts[2].find("part.patch"));
+    CHECK(list(sparse, "jar.patches").size() == 2);
+}
+
+TEST_CASE("facts of yarn for sale", "[facts]") {
+    const Records records = studio_records();
+    const auto skeins = items(records, ItemKind::skeins);
+    const Facts third = skeins[2].facts;
+    CHECK(text(third, "skein.of") == "3 of 12");
+    CHECK(text(third, "skein.pot") == "Pot A");
+    CHECK(text(skeins[6].facts, "skein.of") == "8 of 12");
+    CHECK(text(skeins[6].facts, "skein.pot") == "Pot B");
+    CHECK(text(third, "lot.price") == "€26.00");
+    CHECK(text(third, "price.blank") == "(none)");
+    CHECK(text(third, "lot.wash_note") == "May bleed at first wash: wash apart");
+    CHECK(text(third, "lot.alternate") == "Skeins differ a little: alternate two as you knit");
+    CHECK(text(third, "base.put_up") == "100\u00a0g · 420\u00a0m");
+    CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz · 455\u00a0yd");
+    CHECK(text(third, "base.care") == "Wash by hand · Do not bleach");
+    const Facts bare = skeins.back().facts;
+    CHECK(text(bare, "price.blank") == "Price");
+    CHECK(text(bare, "skein.pot") == "(none)");
+    CHECK(text(bare, "lot.wash_note") == "(none)");
+    CHECK(patch(bare, "lot.patch").kind == Patch::Kind::not_recorded);
+}

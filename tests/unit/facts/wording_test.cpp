@@ -1,0 +1,118 @@
+#include "facts/wording.h"
+
+#include "facts/dye_wording.h"
+#include "facts/jar_wording.h"
+#include "facts/names.h"
+#include "studio_records.h"
+
+#include <catch2/catch.hpp>
+
+using namespace dyeleaf;
+
+TEST_CASE("dates print as far as they are known", "[facts]") {
+    CHECK(short_date(Date{2026, 11, 2}) == "2 Nov 2026");
+    CHECK(short_date(Date{2026, 11, 0}) == "Nov 2026");
+    CHECK(short_date(Date{2026, 0, 0}) == "2026");
+    CHECK(long_date(Date{2026, 11, 2}) == "2 November 2026");
+    CHECK(long_date(Date{2026, 5, 0}) == "May 2026");
+    CHECK(month_date(Date{2026, 11, 2}) == "Nov 2026");
+    CHECK(month_date(Date{2026, 0, 0}) == "2026");
+    CHECK_FALSE(short_date(std::optional<RecordedDate>{}));
+    CHECK_FALSE(short_date(std::optional<RecordedDate>{UnknownDate{}}));
+}
+
+TEST_CASE("numbers stay with their units", "[facts]") {
+    CHECK(percent_words(percent(0.5)) == "0.5\u00a0%");
+    CHECK(percent_words(percent(1.25)) == "1.25\u00a0%");
+    CHECK(strength_words(percent(33.3333)) == "33\u00a0%");
+    CHECK(strength_words(percent(9.0909)) == "9.1\u00a0%");
+    CHECK(strength_words(percent(0.9901)) == "0.99\u00a0%");
+    CHECK(mass_words(grams(20)) == "20\u00a0g");
+    CHECK(mass_words(grams(0.30000000000000004)) == "0.3\u00a0g");
+    CHECK(about(mass_words(grams(20))) == "≈\u00a020\u00a0g");
+    CHECK(length_words(mm(2.5)) == "2.5\u00a0mm");
+    CHECK(parts_words(1) == "1\u00a0part");
+    CHECK(parts_words(2.5) == "2.5\u00a0parts");
+}
+
+TEST_CASE("prices", "[facts]") {
+    const Currency euro{"EUR", 2};
+    CHECK(price_words({2600}, euro) == "€26.00");
+    CHECK(price_words({5}, euro) == "€0.05");
+    CHECK(price_words({125000}, euro) == "€1250.00");
+    CHECK(price_words({1250000}, euro) == "€12\u00a0500.00");
+    CHECK(price_words({123456789}, {"", 2}) == "1\u00a0234\u00a0567.89");
+    CHECK(price_words({2600}, {"GBP", 2}) == "£26.00");
+    CHECK(price_words({2600}, {"USD", 2}) == "$26.00");
+    CHECK(price_words({2600}, {"JPY", 0}) == "¥2600");
+    CHECK(price_words({26000}, {"SEK", 2}) == "260.00\u00a0SEK");
+    CHECK(price_words({26500}, {"KWD", 3}) == "26.500\u00a0KWD");
+}
+
+TEST_CASE("pots have letters", "[facts]") {
+    CHECK(pot_words(0) == "Pot A");
+    CHECK(pot_words(25) == "Pot Z");
+    CHECK(pot_words(26) == "Pot AA");
+}
+
+TEST_CASE("unknown is not no", "[facts]") {
+    Dye dye;
+    CHECK(words(breaks(dye)) == "Breaking: not tried");
+    CHECK(breaking_words(dye) == "breaking not tried");
+    CHECK(speckle_words(dye.speckle) == "Speckle: not tried");
+    CHECK(warning_words(dye).empty());
+    dye.breaks_into = std::vector<Component>{};
+    CHECK(words(breaks(dye)) == "Does not break");
+    dye.bleeds = dye.crocks = dye.fluorescent = false;
+    dye.rinses_clear = true;
+    CHECK(warning_words(dye).empty());
+    const Dye full = full_dye();
+    CHECK(words(breaks(full)) == "Breaks into");
+    CHECK(breaking_words(full) == "breaks into rust");
+    CHECK(speckle_words(full.speckle) == "Clean speckles, 2.5\u00a0mm");
+    CHECK(warning_words(full) == "Bleeds · Rubs off · Never rinses clear · Light fastness: moderate");
+}
+
+TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]") {
+    const auto none_listed = std::optional{std::vector<Hazard>{}};
+    const auto listed = std::optional{std::vector<Hazard>{{"H334", {}}, {"EUH208", {}}, {"H317", {}}}};
+    const auto not_on_file = std::optional<std::vector<Hazard>>{};
+
+    const HazardSummary codes = summarise({{"Sloe", listed}, {"Ember", listed}});
+    CHECK(hazard_words(codes) == "Hazards on supplier’s sheet: H317 H334 EUH208");
+    CHECK(hazard_words_brief(codes) == "H317 H334 EUH208");
+
+    const HazardSummary none = summarise({{"Sloe", none_listed}, {"salt", not_on_file, true}});
+    CHECK(hazard_words(none) == "Supplier’s sheet lists no hazard codes");
+    CHECK(hazard_words_brief(none) == "none listed");
+
+    const HazardSummary missing = summarise({{"Sloe", not_on_file}, {"salt", none_listed, true}});
+    CHECK(hazard_words(missing) == "Hazard data not on file: treat as harmful if breathed in");
+    CHECK(hazard_words_brief(missing) == "Hazard data not on file");
+
+    const HazardSummary partly = summarise({{"Sloe", listed}, {"Ember", not_on_file}});
+    CHECK(hazard_words(partly) == "Hazards on supplier’s sheet: H317 H334 EUH208. "
+                                  "Hazard data not on file for Ember: treat as harmful if breathed in");
+    CHECK(hazard_words_brief(partly) == "H317 H334 EUH208, other data not on file");
+
+    const HazardSummary half = summarise({{"Sloe", none_listed}, {"Ember", not_on_file}});
+    CHECK(hazard_words(half) == "Hazard data not on file for Ember: treat as harmful if breathed in");
+}
+
+TEST_CASE("a name that repeats says which it is", "[facts]") {
+    Records records = studio_records();
+    CHECK(distinct_name(records, records.dyes[0]) == "Sloe");
+    CHECK_FALSE(namesake_words(records, records.dyes[0]));
+    records.dyes[1].name = "SLOE";
+    CHECK(distinct_name(records, records.dyes[0]) == "Sloe (Fenlight acid)");
+    CHECK(namesake_words(records, records.dyes[0]) == "also in Tarnbeck milling");
+    records.dyes[1].line = "Fenlight acid";
+    CHECK(distinct_name(records, records.dyes[0]) == "Sloe (F-412)");
+    CHECK(namesake_words(records, records.dyes[0]) == "also in this line as T24");
+}
+
+TEST_CASE("a jar says how its dyes behave", "[facts]") {
+    const Records records = studio_records();
+    CHECK(behaviour_words(records, records.jars[0]) == "Breaks into rust, bleeds");
+    CHECK(behaviour_words(records, records.jars[1]) == "Ember: breaking not tried · Sloe: breaks into rust, bleeds");
+}

@@ -1,0 +1,179 @@
+// Layout boxes against rectangles worked out by hand, and what a label's checks complain about.
+#include "case_text.h"
+#include "design/read_design.h"
+#include "layout/layout.h"
+#include "sample_records.h"
+
+#include <catch2/catch.hpp>
+
+using namespace dyeleaf;
+
+namespace {
+
+const Typesetter& typesetter() {
+    static Diagnostics diagnostics;
+    static const Typesetter one{{DYELEAF_FONTS}, diagnostics};
+    return one;
+}
+
+std::string indented(const std::string& text) {
+    std::string result;
+    std::size_t at = 0;
+    while (at < text.size()) {
+        const std::size_t end = text.find('\n', at);
+        result += "  " + text.substr(at, end - at) + "\n";
+        at = end + 1;
+    }
+    return result;
+}
+
+std::optional<Design> design_of(const std::string& text, Diagnostics& diagnostics) {
+    const auto file = std::make_shared<const SourceFile>(SourceFile{"test.yaml", text});
+    const auto node = parse_document(file, diagnostics);
+    if (!node) return std::nullopt;
+    return read_design(*node, {}, typesetter().families(), diagnostics);
+}
+
+std::string written(const Diagnostics& diagnostics) {
+    std::string text;
+    for (const Diagnostic& diagnostic : diagnostics.sorted()) text += describe(diagnostic);
+    return text;
+}
+
+// One label of the first item for the layout; what is complained about, in order.
+std::vector<Diagnostic> complaints(const std::string& layout, const Records& records = sample_records()) {
+    Diagnostics diagnostics;
+    const auto design = design_of(layout, diagnostics);
+    INFO(written(diagnostics));
+    REQUIRE(design);
+    const auto items = make_items(records, design->items, design->grouping, {}, Date{2026, 11, 2}, diagnostics);
+    REQUIRE_FALSE(items.empty());
+    const auto size = label_size(*design, items.front(), diagnostics);
+    REQUIRE(size);
+    place_label(*design, items.front(), *size, typesetter(), diagnostics);
+    return diagnostics.sorted();
+}
+
+} // namespace
+
+TEST_CASE("boxes lie where they should", "[layout]") {
+    const auto cases = read_cases(std::string{DYELEAF_CASES} + "/layout/boxes.case");
+    REQUIRE(cases.size() >= 25);
+    const Records records = sample_records();
+    for (const CaseText& one : cases) {
+        DYNAMIC_SECTION(one.name) {
+            const std::size_t cut = one.body.find("--- boxes\n");
+            REQUIRE(cut != std::string::npos);
+            Diagnostics diagnostics;
+            const auto design = design_of("layout: t\nfor: dyes\nshape: {width: 60 mm, height: 40 mm}\nfront:\n" +
+                                              indented(one.body.substr(0, cut)),
+                                          diagnostics);
+            INFO(written(diagnostics));
+            REQUIRE(design);
+            const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+            std::string expected = one.body.substr(cut + 10);
+            while (expected.ends_with("\n\n")) expected.pop_back();
+            CHECK(dump_boxes(*design, items.front(), {mm(60), mm(40)}, typesetter()) == expected);
+        }
+    }
+}
+
+TEST_CASE("a long text shrinks, then is cut with a warning that names record and text", "[layout]") {
+    Records records = sample_records();
+    const std::string layout = "layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
+                               "front: {text: \"{dye.name}\", style: {font: Inter, size: 12 pt, smallest: 8 pt, lines: 1}}\n";
+    SECTION("it fits") { CHECK(complaints(layout, records).empty()); }
+    SECTION("it fits once shrunk") {
+        records.dyes[0].name = "Hedge in late October";
+        CHECK(complaints(layout, records).empty());
+    }
+    SECTION("it does not fit") {
+        records.dyes[0].name = "A colour that was named on a long and very wet afternoon in October";
+        const auto found = complaints(layout, records);
+        REQUIRE(found.size() == 1);
+        CHECK(found[0].severity == Severity::warning);
+        CHECK(found[0].message == "“sloe”: the text “A colour that was named on a long and ve…” does not fit at its "
+                                  "smallest size and is cut with …");
+    }
+}
+
+TEST_CASE("a character that no font has is a warning that names it", "[layout]") {
+    Records records = sample_records();
+    records.dyes[0].name = "Sloe 🧶";
+    const auto found = complaints("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
+                                  "front: {text: \"{dye.name}\", style: {font: Inter}}\n",
+                                  records);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].severity == Severity::warning);
+    CHECK(found[0].message == "“sloe”: no font has the character “🧶” in “Sloe 🧶”; it is left out");
+}
+
+namespace {
+
+// A jar label of 80 × 60 mm that carries every caution, with `extra` put in before them.
+std::string jar_layout(const std::string& shape, const std::string& extra) {
+    return "layout: t\nfor: jars\nshape: {" + shape + "}\n" +
+           "styles: {body: {font: Inter, size: 7 pt}}\nfront:\n  column:\n    holds:\n" + extra +
+           "      - {caution: not-food}\n      - {caution: dust}\n      - {caution: airtight}\n      - {caution: hazards}\n";
+}
+
+} // namespace
+
+TEST_CASE("cautions never shrink and never lie on something", "[layout]") {
+    SECTION("room enough") { CHECK(complaints(jar_layout("width: 80 mm, height: 60 mm", "")).empty()); }
+    SECTION("too little room is an error") {
+        const auto found = complaints(jar_layout("width: 80 mm, height: 12 mm", ""));
+        REQUIRE_FALSE(found.empty());
+        for (const Diagnostic& one : found) CHECK(one.message.find("“sloe-shaker”") != std::string::npos);
+        CHECK(std::ranges::any_of(found, [](const Diagnostic& one) { return one.severity == Severity::error; }));
+    }
+    SECTION("on a hole") {
+        const auto found = complaints(jar_layout("width: 80 mm, height: 60 mm", "") +
+                                      "holes:\n  - {x: 5 mm, y: 5 mm, diameter: 5 mm}\n");
+        REQUIRE_FALSE(found.empty());
+        CHECK(found[0].severity == Severity::error);
+        CHECK(found[0].message.find("lies on a hole") != std::string::npos);
+    }
+    SECTION("on a colour") {
+        const auto found = complaints("layout: t\nfor: jars\nshape: {width: 80 mm, height: 60 mm}\n"
+                                      "styles: {body: {font: Inter, size: 7 pt}}\nfront:\n  column:\n    holds:\n"
+                                      "      - layers: [{swatch: jar.patch}, {caution: not-food}]\n"
+                                      "      - {caution: dust}\n      - {caution: airtight}\n      - {caution: hazards}\n");
+        REQUIRE(found.size() == 1);
+        CHECK(found[0].severity == Severity::error);
+        CHECK(found[0].message == "“sloe-shaker”: the caution “NOT FOOD” lies on a colour");
+    }
+    SECTION("on the strip that is stuck over") {
+        const auto found = complaints(jar_layout("width: 80 mm, height: 60 mm", "") +
+                                      "overlap: {edge: left, depth: 5 mm}\n");
+        REQUIRE_FALSE(found.empty());
+        CHECK(found[0].message.find("lies on the strip that is stuck over") != std::string::npos);
+    }
+}
+
+TEST_CASE("text too close to the edge is a warning", "[layout]") {
+    const auto found = complaints("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm, safe: 3 mm}\n"
+                                  "front: {text: \"{dye.name}\", style: {font: Inter}}\n");
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].message == "“sloe”: the text “Sloe” comes closer than 3 mm to the edge");
+}
+
+TEST_CASE("text on a swatch is black or white by contrast", "[layout]") {
+    Diagnostics diagnostics;
+    const auto design = design_of("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
+                                  "front: {swatch: dye.swatch.deepest, holds: [{text: \"{dye.code}\", style: {font: Inter}}]}\n",
+                                  diagnostics);
+    REQUIRE(design);
+    Records records = sample_records();
+    const auto ink_on = [&](Rgb colour) {
+        records.dyes[0].swatches[2].colour->value = colour;
+        const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+        const auto label = place_label(*design, items.front(), {mm(40), mm(20)}, typesetter(), diagnostics);
+        for (const DisplayItem& item : label.front->items) {
+            if (const auto* run = std::get_if<DrawRun>(&item)) return run->colour;
+        }
+        return Rgb{0.5, 0.5, 0.5};
+    };
+    CHECK(ink_on({0.1, 0.1, 0.3}) == Rgb{1, 1, 1});
+    CHECK(ink_on({0.9, 0.9, 0.6}) == Rgb{0, 0, 0});
+}

@@ -1,0 +1,223 @@
+#include "sheets/impose.h"
+
+#include <catch2/catch.hpp>
+
+using namespace dyeleaf;
+
+namespace {
+
+Stock card(std::string paper = "A4") {
+    Stock stock;
+    stock.name = "card";
+    stock.paper = *find_paper(paper);
+    stock.margin = mm(6);
+    stock.gap = mm(6);
+    return stock;
+}
+
+// 3 × 7 cells of 60 × 38 mm.
+Stock cells() {
+    Stock stock;
+    stock.name = "cells";
+    stock.paper = *find_paper("A4");
+    stock.margin = mm(5);
+    stock.cells = CellGrid{3, 7, {mm(60), mm(38)}, false, {mm(10), mm(15)}, mm(65), mm(38)};
+    return stock;
+}
+
+std::vector<Trim> labels(std::size_t count, double width, double height) {
+    return std::vector<Trim>(count, Trim{{mm(width), mm(height)}, false, {}, {}});
+}
+
+struct Planned {
+    std::vector<SheetPlan> sheets;
+    Diagnostics diagnostics;
+    [[nodiscard]] std::vector<std::size_t> counts() const {
+        std::vector<std::size_t> result;
+        for (const SheetPlan& sheet : sheets)
+            result.push_back(sheet.slots.size());
+        return result;
+    }
+    [[nodiscard]] std::string message() const {
+        const auto sorted = diagnostics.sorted();
+        return sorted.empty() ? std::string{} : sorted.front().message;
+    }
+};
+
+Planned plan(const std::vector<Trim>& labels, const Stock& stock, ImposeOptions options = {}) {
+    Planned planned;
+    planned.sheets = plan_sheets(labels, stock, options, {}, planned.diagnostics);
+    return planned;
+}
+
+using Counts = std::vector<std::size_t>;
+
+} // namespace
+
+TEST_CASE("plain card is turned when that takes fewer sheets", "[sheets]") {
+    // Upright 3 × 1 strips of 50 × 150 mm lie on A4, on its side 5 × 1.
+    const Planned planned = plan(labels(5, 50, 150), card());
+    CHECK(planned.counts() == Counts{5});
+    CHECK(planned.sheets[0].paper == Size{mm(297), mm(210)});
+}
+
+TEST_CASE("plain card stays upright when turning gains nothing", "[sheets]") {
+    const Planned planned = plan(labels(3, 50, 150), card());
+    CHECK(planned.counts() == Counts{3});
+    CHECK(planned.sheets[0].paper == Size{mm(210), mm(297)});
+}
+
+TEST_CASE("plain card that may not be turned is not turned", "[sheets]") {
+    Stock stock = card();
+    stock.may_turn = false;
+    CHECK(plan(labels(5, 50, 150), stock).counts() == Counts{3, 2});
+}
+
+TEST_CASE("cards of 85 × 55 mm: nine on A4 or US Letter on its side, eight upright", "[sheets]") {
+    const std::string paper = GENERATE("A4", "Letter");
+    // On its side 3 × 85 + 2 × 6 = 267 of 285 (Letter 267.4) mm across, 3 × 55 + 2 × 6 = 177 of 189 (194.9) mm down;
+    // upright 2 × 85 + 6 = 176 of 198 mm, 4 × 55 + 3 × 6 = 238 of 276 (258.4) mm.
+    Stock stock = card(paper);
+    CHECK(plan(labels(18, 85, 55), stock).counts() == Counts{9, 9});
+    stock.may_turn = false;
+    CHECK(plan(labels(18, 85, 55), stock).counts() == Counts{8, 8, 2});
+}
+
+TEST_CASE("labels on plain card keep their gap, and clear of margin and test line", "[sheets]") {
+    const std::vector<Trim> wanted = labels(30, 40, 30);
+    const Planned planned = plan(wanted, card());
+    REQUIRE_FALSE(planned.sheets.empty());
+    for (const SheetPlan& sheet : planned.sheets) {
+        const Rect room = shrunk({{}, sheet.paper}, {mm(6), mm(6), mm(15), mm(6)});
+        for (std::size_t i = 0; i < sheet.slots.size(); ++i) {
+            const Rect place = {sheet.slots[i].origin, wanted[sheet.slots[i].label].size};
+            CHECK(contains(room, place));
+            for (std::size_t j = 0; j < i; ++j)
+                CHECK_FALSE(overlap(grown(place, mm(3)), grown({sheet.slots[j].origin, place.size}, mm(3))));
+        }
+    }
+}
+
+TEST_CASE("the block of labels is centred from left to right, alike on every sheet", "[sheets]") {
+    Stock stock = card();
+    stock.may_turn = false;
+    const Planned planned = plan(labels(9, 85, 55), stock);
+    REQUIRE(planned.counts() == Counts{8, 1});
+    const Length left = planned.sheets[0].slots[0].origin.x;
+    CHECK(near(left, (mm(210) - mm(176)) / 2));
+    CHECK(near(planned.sheets[1].slots[0].origin.x, left));
+    CHECK(near(planned.sheets[1].slots[0].origin.y, planned.sheets[0].slots[0].origin.y));
+}
+
+TEST_CASE("labels of different sizes follow one another in rows", "[sheets]") {
+    std::vector<Trim> wanted = labels(1, 120, 30);
+    wanted.push_back({{mm(60), mm(50)}, false, {}, {}});
+    wanted.push_back({{mm(100), mm(20)}, false, {}, {}});
+    Stock stock = card();
+    stock.may_turn = false;
+    const Planned planned = plan(wanted, stock);
+    REQUIRE(planned.counts() == Counts{3});
+    const auto& slots = planned.sheets[0].slots;
+    CHECK(near(slots[1].origin.x, slots[0].origin.x + mm(126)));
+    CHECK(near(slots[1].origin.y, slots[0].origin.y));
+    CHECK(near(slots[2].origin.x, slots[0].origin.x));
+    CHECK(near(slots[2].origin.y, slots[0].origin.y + mm(56))); // below the taller of the two
+}
+
+TEST_CASE("a label that just fits plain card fits, and one that is larger does not", "[sheets]") {
+    Stock stock = card();
+    stock.may_turn = false;
+    CHECK(plan(labels(1, 198, 276), stock).counts() == Counts{1});
+
+    const Planned planned = plan(labels(2, 198, 276.1), stock);
+    CHECK(planned.sheets.empty());
+    CHECK(planned.diagnostics.errors() == 1);
+    CHECK(planned.message() == "the label is 198 × 276.1 mm; “card” takes at most 198 × 276 mm");
+}
+
+TEST_CASE("a label as large as the paper is refused with the largest that fits either way", "[sheets]") {
+    CHECK(plan(labels(1, 210, 297), card()).message() ==
+          "the label is 210 × 297 mm; “card” takes at most 198 × 276 mm, or 285 × 189 mm with the sheet turned");
+}
+
+TEST_CASE("labels that need the sheet both ways are refused", "[sheets]") {
+    std::vector<Trim> wanted = labels(1, 100, 270);
+    wanted.push_back({{mm(270), mm(100)}, false, {}, {}});
+    CHECK_THAT(plan(wanted, card()).message(), Catch::Contains("only with the sheet upright"));
+}
+
+TEST_CASE("copies of one label follow one another", "[sheets]") {
+    const Planned planned = plan(labels(2, 85, 55), card(), {3, 0});
+    REQUIRE(planned.counts() == Counts{6});
+    Counts order;
+    for (const Slot& slot : planned.sheets[0].slots)
+        order.push_back(slot.label);
+    CHECK(order == Counts{0, 0, 0, 1, 1, 1});
+}
+
+TEST_CASE("no labels need no sheets", "[sheets]") {
+    CHECK(plan({}, card()).sheets.empty());
+    CHECK(plan({}, cells(), {1, 4}).diagnostics.errors() == 0);
+}
+
+TEST_CASE("cells are filled row by row, after those already used", "[sheets]") {
+    const Planned planned = plan(labels(20, 60, 38), cells(), {1, 4});
+    REQUIRE(planned.counts() == Counts{17, 3});
+    CHECK(near(planned.sheets[0].slots[0].origin.x, mm(10 + 65)));
+    CHECK(near(planned.sheets[0].slots[0].origin.y, mm(15 + 38)));
+    CHECK(near(planned.sheets[1].slots[0].origin.x, mm(10)));
+    CHECK(near(planned.sheets[1].slots[0].origin.y, mm(15)));
+}
+
+TEST_CASE("the last cell of a sheet may be the first that is free", "[sheets]") {
+    CHECK(plan(labels(2, 60, 38), cells(), {1, 20}).counts() == Counts{1, 1});
+}
+
+TEST_CASE("a skip past the last cell is refused", "[sheets]") {
+    const Planned planned = plan(labels(1, 60, 38), cells(), {1, 21});
+    CHECK(planned.sheets.empty());
+    CHECK(planned.message() == "--skip 21 leaves nothing of the first sheet: “cells” has 21 cells");
+}
+
+TEST_CASE("a skip is refused where there are no cells", "[sheets]") {
+    CHECK(plan(labels(1, 60, 38), card(), {1, 3}).message() == "--skip counts ready-cut cells, and “card” has none");
+}
+
+TEST_CASE("a label within half a millimetre of the cell is centred in it", "[sheets]") {
+    const Planned planned = plan(labels(1, 59.6, 38.4), cells());
+    REQUIRE(planned.counts() == Counts{1});
+    CHECK(near(planned.sheets[0].slots[0].origin.x, mm(10.2)));
+    CHECK(near(planned.sheets[0].slots[0].origin.y, mm(14.8)));
+}
+
+TEST_CASE("a label of another size or shape than the cell is refused with both", "[sheets]") {
+    CHECK(plan(labels(1, 60.6, 38), cells()).message() ==
+          "the label is 60.6 × 38 mm, but the cells of the stock “cells” are 60 × 38 mm");
+    Stock round = cells();
+    round.cells->cell = {mm(38), mm(38)};
+    round.cells->round = true;
+    CHECK(plan(labels(1, 38, 38), round).message() ==
+          "the label is 38 × 38 mm, but the cells of the stock “cells” are 38 mm round");
+}
+
+TEST_CASE("a page per label is exactly as large as the label", "[sheets]") {
+    Stock stock;
+    stock.page_per_label = true;
+    std::vector<Trim> wanted = labels(1, 62, 29);
+    wanted.push_back({{mm(40), mm(80)}, false, {}, {}});
+    const Planned planned = plan(wanted, stock, {2, 0});
+    REQUIRE(planned.counts() == Counts{1, 1, 1, 1});
+    CHECK(planned.sheets[1].paper == Size{mm(62), mm(29)});
+    CHECK(planned.sheets[2].paper == Size{mm(40), mm(80)});
+    CHECK(planned.sheets[2].slots[0].origin == Point{});
+}
+
+TEST_CASE("a sheet without room for the test line is warned of", "[sheets]") {
+    Stock stock = cells();
+    stock.cells = CellGrid{2, 2, {mm(100), mm(143)}, false, {mm(5), mm(5.5)}, mm(100), mm(143)};
+    const Planned planned = plan(labels(8, 100, 143), stock);
+    CHECK(planned.counts() == Counts{4, 4});
+    CHECK(planned.diagnostics.warnings() == 1);
+    CHECK_THAT(planned.message(), Catch::Contains("no room for the 100 mm test line"));
+    CHECK(plan(labels(8, 85, 55), card()).diagnostics.warnings() == 0);
+}
