@@ -60,19 +60,32 @@ void Diagnostics::warning(Spot spot, std::string message, std::string help) {
 }
 
 void Diagnostics::add(Diagnostic diagnostic) {
-    const bool known = std::ranges::any_of(all_, [&](const Diagnostic& other) {
-        return other.message == diagnostic.message && other.spot.line == diagnostic.spot.line &&
-               other.spot.column == diagnostic.spot.column && file_name(other.spot) == file_name(diagnostic.spot);
-    });
-    if (known) return;
-    ++(diagnostic.severity == Severity::error ? errors_ : warnings_);
-    all_.push_back(std::move(diagnostic));
+    int& count = diagnostic.severity == Severity::error ? errors_ : warnings_;
+    if (count >= most) {
+        ++count;
+        return;
+    }
+    const Spot& spot = diagnostic.spot;
+    const std::string place =
+        file_name(spot) + ":" + std::to_string(spot.line) + ":" + std::to_string(spot.column) + ":";
+    if (!known_.insert(place + diagnostic.message).second) return;
+    ++count;
+    kept_.push_back(std::move(diagnostic));
 }
 
 std::vector<Diagnostic> Diagnostics::sorted() const {
-    std::vector<Diagnostic> result = all_;
+    std::vector<Diagnostic> result = kept_;
     const auto place = [](const Diagnostic& d) { return std::tuple{file_name(d.spot), d.spot.line, d.spot.column}; };
     std::ranges::stable_sort(result, {}, place);
+    if (errors_ > most) {
+        result.push_back({Severity::error,
+                          {},
+                          "… and " + counted(errors_ - most, "more error", "more errors"),
+                          "put these right first; often one slip has caused many"});
+    }
+    if (warnings_ > most)
+        result.push_back(
+            {Severity::warning, {}, "… and " + counted(warnings_ - most, "more warning", "more warnings"), {}});
     return result;
 }
 

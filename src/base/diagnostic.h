@@ -3,6 +3,7 @@
 
 #include "base/spot.h"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -17,9 +18,12 @@ struct Diagnostic {
     std::string help;    // what to do about it; may be empty
 };
 
-// Every complaint of a run. Errors stop files from being written; warnings do not.
+// Every complaint of a run. Errors stop files from being written; warnings do not. All are counted, and the first
+// `most` of either kind are kept: nobody reads on, and a file gone wrong can give a hundred thousand.
 class Diagnostics {
   public:
+    static constexpr int most = 1000;
+
     void error(Spot spot, std::string message, std::string help = {});
     void warning(Spot spot, std::string message, std::string help = {});
     // The same complaint about the same place is kept once.
@@ -27,11 +31,12 @@ class Diagnostics {
 
     [[nodiscard]] int errors() const { return errors_; }
     [[nodiscard]] int warnings() const { return warnings_; }
-    // By file, line and column; those without a place first.
+    // By file, line and column; those without a place first; last, how many more there were.
     [[nodiscard]] std::vector<Diagnostic> sorted() const;
 
   private:
-    std::vector<Diagnostic> all_;
+    std::vector<Diagnostic> kept_;
+    std::set<std::string> known_; // what each of them says, and where
     int errors_ = 0;
     int warnings_ = 0;
 };

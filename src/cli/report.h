@@ -10,9 +10,10 @@
 
 namespace dyeleaf {
 
-// Every complaint in order of its place, as text.
+// Every complaint in order of its place, as text. Labels of which the same is to be said at the same place share one:
+// "“26-117:1”, “26-117:2” and 3 more: the text …".
 std::string describe_all(const Diagnostics& diagnostics);
-// "2 errors, 1 warning", "1 warning"; "no problems" where there are none.
+// "2 errors, 1 warning", counted as they are told; "no problems" where there are none.
 std::string count_problems(const Diagnostics& diagnostics);
 
 // Rows of cells as columns, two spaces apart, each line indented by two; characters count, not bytes.

@@ -321,6 +321,28 @@ Node with_list_as_holds(const Node& node, std::string_view kind) {
     return map;
 }
 
+struct KindName {
+    ItemKind kind;
+    const char* name;
+};
+constexpr std::array item_kinds = {KindName{ItemKind::dyes, "dyes"}, KindName{ItemKind::jars, "jars"},
+                                   KindName{ItemKind::skeins, "skeins"}, KindName{ItemKind::lots, "lots"},
+                                   KindName{ItemKind::bases, "bases"}};
+
+// Says so when the fact is one that layouts for something else can place.
+bool belongs_elsewhere(const std::string& name, const Spot& spot, const BoxContext& context) {
+    const std::string own = std::ranges::find(item_kinds, context.items, &KindName::kind)->name;
+    for (const KindName& other : item_kinds) {
+        const auto known = vocabularies(other.kind, false);
+        if (std::ranges::none_of(known, [&](const Vocabulary* one) { return one->find(name) != nullptr; })) continue;
+        context.styles.diagnostics.error(
+            spot, in_quotes(name) + " is a fact of " + other.name + ", and this layout is for " + own,
+            "place a fact of " + own + ", or change what stands after “for”");
+        return true;
+    }
+    return false;
+}
+
 } // namespace
 
 const FactRow* find_fact(const std::string& name, const Spot& spot, const std::vector<FactKind>& wanted,
@@ -344,6 +366,7 @@ const FactRow* find_fact(const std::string& name, const Spot& spot, const std::v
             if (suits(row)) names.push_back(row.name);
         }
     }
+    if (!nearest(name, names) && belongs_elsewhere(name, spot, context)) return nullptr;
     context.styles.diagnostics.error(spot, "there is no fact called " + in_quotes(name) + " here",
                                      suggest(name, names));
     return nullptr;

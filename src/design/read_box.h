@@ -9,6 +9,7 @@ namespace dyeleaf {
 
 struct BoxContext {
     StyleContext styles;
+    ItemKind items;                       // what the layout is for
     std::vector<const Vocabulary*> facts; // what can be placed here, innermost first
     std::string folder;                   // of the layout file: where its pictures lie
 };

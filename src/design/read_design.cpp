@@ -194,7 +194,8 @@ std::optional<Design> read_design(const Node& node, const Styles& shared, const 
     }
     Styles styles = shared;
     if (const Node* own = fields.take("styles")) styles = read_styles(*own, shared, families, diagnostics);
-    BoxContext context{{styles, families, diagnostics}, vocabularies(design.items, design.grouping.has_value()), {}};
+    BoxContext context{
+        {styles, families, diagnostics}, design.items, vocabularies(design.items, design.grouping.has_value()), {}};
     if (node.spot.file) context.folder = std::filesystem::path{node.spot.file->name}.parent_path().string();
     if (const Node* shape = fields.need("shape", "shape: {width: 55 mm, height: 85 mm}")) {
         design.shape = read_shape(*shape, context);

@@ -44,6 +44,15 @@ Text latest_date(const Dye& dye) {
     return short_date(*latest);
 }
 
+Text component_names(const Dye& dye) {
+    if (!dye.breaks_into) return std::nullopt;
+    std::vector<std::string> names;
+    for (const Component& component : *dye.breaks_into) {
+        if (!component.name.empty()) names.push_back(component.name);
+    }
+    return names.empty() ? std::nullopt : Text{joined(names, dot)};
+}
+
 using DyeRow = Rows<DyeView>;
 
 std::vector<FactRow> identity_rows() {
@@ -94,6 +103,8 @@ std::vector<FactRow> behaviour_rows() {
             "dye.breaks.not_tried", "there only if nobody has tried",
             [](const DyeView& v) { return only_if(breaks(*v.dye) == Breaks::not_tried, words(Breaks::not_tried)); }),
         DyeRow::list("dye.components", "the colours it breaks into", component_vocabulary(), component_views),
+        DyeRow::text("dye.component_names", "the names of the colours it breaks into, where recorded",
+                     [](const DyeView& v) { return component_names(*v.dye); }),
         DyeRow::text("dye.speckle", "how it speckles, or that nobody has tried",
                      [](const DyeView& v) { return speckle_words(v.dye->speckle); }),
         DyeRow::text("dye.speckle.grade", "clean, soft, hazy or blotchy",

@@ -43,7 +43,7 @@ std::string breaking_words(const Dye& dye) {
     for (const Component& component : *dye.breaks_into) {
         if (!component.name.empty()) colours.push_back(component.name);
     }
-    return colours.empty() ? "breaks" : "breaks into " + joined(colours, ", ");
+    return colours.empty() ? "breaks" : "breaks into " + joined(colours, " + ");
 }
 
 std::string speckle_words(const std::optional<Speckle>& speckle) {

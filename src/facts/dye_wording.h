@@ -15,7 +15,7 @@ inline constexpr std::string_view unswatched_words = "Not swatched yet";
 enum class Breaks { not_tried, no, yes };
 Breaks breaks(const Dye& dye);
 std::string_view words(Breaks breaks);
-std::string breaking_words(const Dye& dye); // "breaks into rust, teal", "does not break", "breaking not tried"
+std::string breaking_words(const Dye& dye); // "breaks into rust + teal", "does not break", "breaking not tried"
 std::string_view words(SpeckleGrade grade); // "clean"
 std::string speckle_words(const std::optional<Speckle>& speckle); // "Clean speckles, 2.5 mm"
 std::optional<std::string_view> status_words(DyeStatus status);   // nothing while it is current

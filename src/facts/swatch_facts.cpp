@@ -111,6 +111,9 @@ const Vocabulary& swatched_base_vocabulary() {
             Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
             Row::text("base.fibres", "its fibres, largest share first",
                       [](const SwatchedBaseView& v) { return fibre_statement(*v.base); }),
+            Row::text(
+                "base.swatched", "when the dye was swatched on it: a day, or the first to the last",
+                [](const SwatchedBaseView& v) { return swatching_dates(swatches_on(*v.of.dye, v.base->id.value)); }),
             Row::list(
                 "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),
                 [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); }),

@@ -76,6 +76,23 @@ Swatches swatches_in_order(const Dye& dye) {
     return result;
 }
 
+std::optional<std::string> swatching_dates(const Swatches& swatches) {
+    std::optional<Date> first;
+    std::optional<Date> last;
+    bool recorded = false;
+    for (const Swatch* swatch : swatches) {
+        recorded = recorded || swatch->dyed;
+        const auto dyed = known_date(swatch->dyed);
+        if (!dyed) continue;
+        if (!first || *dyed < *first) first = dyed;
+        if (!last || *dyed > *last) last = dyed;
+    }
+    if (!recorded) return std::nullopt;
+    if (!first) return std::string{date_unknown_words};
+    if (*first == *last) return short_date(*first);
+    return short_date(*first) + " to " + short_date(*last);
+}
+
 const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id) {
     const Swatch* best = nullptr;
     for (const Swatch& swatch : dye.swatches) {

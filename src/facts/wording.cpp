@@ -136,7 +136,7 @@ std::string parts_words(double parts) {
     return with_unit(decimal(parts, 3), parts == 1 ? "part" : "parts");
 }
 
-std::string one_of(int number, int count) {
+std::string place_words(int number, int count) {
     return std::to_string(number) + " of " + std::to_string(count);
 }
 
@@ -174,7 +174,7 @@ std::string_view words(HueFamily family) {
     switch (family) {
     case HueFamily::pink: return "pink";
     case HueFamily::red: return "red";
-    case HueFamily::orange_brown: return "orange and brown";
+    case HueFamily::orange_brown: return "orange/brown";
     case HueFamily::yellow: return "yellow";
     case HueFamily::green: return "green";
     case HueFamily::turquoise: return "turquoise";

@@ -17,7 +17,8 @@
 namespace dyeleaf {
 
 // Between things that stand on one line.
-inline constexpr std::string_view dot = " · ";
+// Between things of one line; the no-break space keeps a new line from starting with it.
+inline constexpr std::string_view dot = "\u00A0· ";
 
 // Dates, as far as they are known.
 std::string short_date(const Date& date); // "2 Nov 2026", "Nov 2026", "2026"
@@ -40,7 +41,7 @@ std::string yards_words(int yards);           // "455 yd"
 // "€26.00", "¥2600", "26.00 SEK"; no symbol where no currency is recorded.
 std::string price_words(const Price& price, const Currency& currency);
 std::string parts_words(double parts);                    // "1 part", "2.5 parts"
-std::string one_of(int number, int count);                // "3 of 12"
+std::string place_words(int number, int count);           // "3 of 12"
 std::string capitalised(std::string text);                // the first letter, where it is an ASCII one
 std::string pot_words(int pot);                           // from 0: "Pot A"
 std::string fibre_words(const Fibre& fibre);              // "75 % merino wool"
@@ -48,7 +49,7 @@ std::string care_words(const std::vector<Care>& care);    // "Wash at 30 °C, ge
 std::string label_words(const Swatch&, const Base& base); // "2 % on Plain Sock"
 
 // Choices.
-std::string_view words(HueFamily family);                     // "orange and brown"
+std::string_view words(HueFamily family);                     // "orange/brown"
 std::string hue_range_words(HueFamily first, HueFamily last); // "Pink", "Pink to green"
 std::string_view words(ColourSource source);                  // "by eye"
 std::string_view words(Basis basis);                          // "by weight"

@@ -145,7 +145,8 @@ const Vocabulary& skein_vocabulary() {
                       [](const SkeinView& v) { return std::to_string(v.number); }),
             Row::text("skein.count", "how many skeins were dyed",
                       [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
-            Row::text("skein.of", "both: 3 of 12", [](const SkeinView& v) { return one_of(v.number, v.lot->skeins); }),
+            Row::text("skein.of", "both: 3 of 12",
+                      [](const SkeinView& v) { return place_words(v.number, v.lot->skeins); }),
             Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
         }};
     return vocabulary;

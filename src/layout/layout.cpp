@@ -40,6 +40,9 @@ Spot spot_of(const Box* box) {
     return box == nullptr ? Spot{} : box->spot;
 }
 
+constexpr const char* too_small =
+    "cautions never shrink, so this label is too small for its own: use a larger label or another layout";
+
 std::string sample(const std::string& text) {
     return in_quotes(shortened(text, 40));
 }
@@ -65,11 +68,11 @@ class Complaints {
             return;
         case Misfit::Kind::too_tall:
             note(misfit.is_caution, misfit.box, subject + " is " + excess + " too tall for its place",
-                 "shorten what it holds, or give it more height in the layout");
+                 misfit.is_caution ? too_small : "shorten what it holds, or give it more height in the layout");
             return;
         case Misfit::Kind::too_wide:
             note(misfit.is_caution, misfit.box, subject + " is " + excess + " too wide for its place",
-                 "shorten what it holds, or give it more width in the layout");
+                 misfit.is_caution ? too_small : "shorten what it holds, or give it more width in the layout");
             return;
         }
     }
@@ -100,6 +103,14 @@ bool inside_trim(Rect rect, Size size, bool round, Length safe) {
            in_ellipse(rect.left(), rect.bottom()) && in_ellipse(rect.right(), rect.bottom());
 }
 
+bool is_text(const Zone& zone) {
+    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution;
+}
+
+bool inside_trim(const Zone& zone, Size size, const Shape& shape) {
+    return inside_trim(zone.rect, size, shape.round, shape.safe);
+}
+
 struct Forbidden {
     Rect rect;
     std::string what;
@@ -107,17 +118,14 @@ struct Forbidden {
 
 void check_zones(const Design& design, Size size, const Placement& placement, const std::vector<Forbidden>& forbidden,
                  Complaints& complaints) {
-    const auto is_text = [](const Zone& zone) {
-        return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution;
-    };
     for (const Zone& zone : placement.zones) {
         if (!is_text(zone)) continue;
         const bool caution = zone.kind == Zone::Kind::caution;
         const std::string subject = (caution ? "the caution " : "the text ") + sample(zone.text);
-        if (!inside_trim(zone.rect, size, design.shape.round, design.shape.safe)) {
+        if (!inside_trim(zone, size, design.shape)) {
             complaints.note(caution, zone.box,
                             subject + " comes closer than " + to_string(design.shape.safe) + " to the edge",
-                            "give the label a larger padding, or shorten what it holds");
+                            caution ? too_small : "give the label a larger padding, or shorten what it holds");
         }
         for (const Forbidden& place : forbidden) {
             if (overlap(zone.rect, place.rect)) {
@@ -141,14 +149,21 @@ void check_zones(const Design& design, Size size, const Placement& placement, co
     }
 }
 
+// A text that is cut is at its smallest already, and shrinking its neighbours would not help it.
+bool wants_more_room(const Misfit& misfit) {
+    return misfit.kind != Misfit::Kind::cut;
+}
+
 // Tries the label with its texts at full size, then ever smaller, until all of it fits.
-Placement best_placement(const FilledBox& box, Size size, Length bleed, const Typesetter& typesetter) {
+Placement best_placement(const FilledBox& box, Size size, const Shape& shape, const Typesetter& typesetter) {
     constexpr std::array levels = {0.0, 0.25, 0.5, 0.75, 1.0};
+    const auto fits_trim = [&](const Zone& zone) { return !is_text(zone) || inside_trim(zone, size, shape); };
     Placement placement;
     for (const double level : levels) {
         const Trial trial{&typesetter, level};
-        placement = place(box, size, bleed, trial);
-        if (placement.misfits.empty()) break;
+        placement = place(box, size, shape.bleed, trial);
+        if (std::ranges::none_of(placement.misfits, wants_more_room) && std::ranges::all_of(placement.zones, fits_trim))
+            break;
     }
     return placement;
 }
@@ -177,7 +192,7 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
     }
     const auto filled = fill(root, item.facts);
     if (!filled) return list;
-    Placement placement = best_placement(*filled, size, design.shape.bleed, typesetter);
+    Placement placement = best_placement(*filled, size, design.shape, typesetter);
     Complaints complaints{item, diagnostics};
     for (const Misfit& misfit : placement.misfits)
         complaints.note(misfit);
@@ -210,7 +225,7 @@ std::string dump_boxes(const Design& design, const Item& item, Size size, const 
     const auto filled = fill(design.front, item.facts);
     if (!filled) return {};
     std::string text;
-    for (const PlacedBox& box : best_placement(*filled, size, design.shape.bleed, typesetter).boxes) {
+    for (const PlacedBox& box : best_placement(*filled, size, design.shape, typesetter).boxes) {
         text += std::string(static_cast<std::size_t>(box.depth) * 2, ' ') + box.kind + " " + to_string(box.rect) + "\n";
     }
     return text;

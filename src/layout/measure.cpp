@@ -38,15 +38,29 @@ Length gaps(std::size_t boxes, Length gap) {
     return boxes < 2 ? Length{} : gap * static_cast<double>(boxes - 1);
 }
 
-// Shares of `rest`, handed to the places in `lengths` where `extents` say so.
-void hand_out(const std::vector<Extent>& extents, Length rest, std::vector<Length>& lengths) {
-    double parts = 0;
+// Shares of `rest` to the places in `lengths` where `extents` say so, none less than its own in `least`: one that needs
+// more than its share gets what it needs, and the others share what that leaves.
+void hand_out(const std::vector<Extent>& extents, const std::vector<Length>& least, Length rest,
+              std::vector<Length>& lengths) {
+    std::vector<bool> open;
     for (const Extent& extent : extents)
-        parts += extent.is_share() ? extent.parts() : 0;
-    if (parts <= 0) return;
-    rest = larger(rest, Length{});
-    for (std::size_t i = 0; i < extents.size(); ++i) {
-        if (extents[i].is_share()) lengths[i] = rest * (extents[i].parts() / parts);
+        open.push_back(extent.is_share());
+    for (bool settled = false; !settled;) {
+        settled = true;
+        double parts = 0;
+        for (std::size_t i = 0; i < extents.size(); ++i)
+            parts += open[i] ? extents[i].parts() : 0;
+        Length left = rest;
+        for (std::size_t i = 0; i < extents.size(); ++i) {
+            if (!open[i]) continue;
+            lengths[i] = larger(rest, Length{}) * (extents[i].parts() / parts);
+            if (fits(least[i], lengths[i])) continue;
+            lengths[i] = least[i];
+            open[i] = false;
+            left -= least[i];
+            settled = false;
+        }
+        rest = left;
     }
 }
 
@@ -196,7 +210,14 @@ std::vector<Length> row_widths(const std::vector<FilledBox>& children, Length av
         widths[i] = wanted_size(children[i], larger(rest, Length{}), trial).width;
         rest -= widths[i];
     }
-    hand_out(extents, rest, widths);
+    std::vector<Length> least;
+    for (const FilledBox& child : children)
+        least.push_back(box_of(child).min_width + box_of(child).margin.across());
+    hand_out(extents, least, rest, widths);
+    for (std::size_t i = 0; i < children.size(); ++i) {
+        const std::optional<Length>& most = box_of(children[i]).max_width;
+        if (extents[i].is_share() && most) widths[i] = smaller(widths[i], *most);
+    }
     return widths;
 }
 
@@ -213,7 +234,7 @@ std::vector<Length> table_widths(const FilledTable& table, Length available, Len
         }
         rest -= widths[i];
     }
-    hand_out(table.widths, rest, widths);
+    hand_out(table.widths, std::vector<Length>(widths.size()), rest, widths);
     return widths;
 }
 
@@ -222,13 +243,15 @@ std::vector<Length> column_heights(const std::vector<FilledBox>& children, Size 
     std::vector<Length> heights(children.size());
     std::vector<Extent> extents;
     Length rest = available.height - gaps(children.size(), gap);
+    std::vector<Length> least;
     for (std::size_t i = 0; i < children.size(); ++i) {
         extents.push_back(extent_down(children[i]));
+        least.push_back(wanted_size(children[i], available.width, trial).height);
         if (extents[i].is_share()) continue;
-        heights[i] = wanted_size(children[i], available.width, trial).height;
+        heights[i] = least[i];
         rest -= heights[i];
     }
-    hand_out(extents, rest, heights);
+    hand_out(extents, least, rest, heights);
     return heights;
 }
 

@@ -3,53 +3,84 @@
 #include "base/words.h"
 
 #include <algorithm>
-#include <utility>
 
 namespace dyeleaf {
 
 namespace {
 
-constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-
-bool is_control(char c) {
-    const auto byte = static_cast<unsigned char>(c);
-    return (byte < 0x20 && c != '\t' && c != '\n' && c != '\r') || byte == 0x7F;
-}
-
-bool check_encoding(const std::shared_ptr<const SourceFile>& file, Diagnostics& diagnostics) {
-    const std::string& text = file->text;
-    const bool two_bytes = text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF");
+bool check_encoding(Places& places, Diagnostics& diagnostics) {
+    const std::string_view text = places.text();
     const std::size_t bad = invalid_utf8(text);
-    if (two_bytes) {
-        diagnostics.error(spot_at(file, 0), "the file is saved as UTF-16", "save it again as plain text in UTF-8");
-    } else if (bad != std::string::npos) {
-        diagnostics.error(spot_at(file, bad), "a character here is not UTF-8",
+    const bool has_nul = text.substr(0, 64).find('\0') != std::string_view::npos;
+    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
+        diagnostics.error(places.at(0), "the file is saved as UTF-16", "save it again as plain text in UTF-8");
+    } else if (has_nul) {
+        diagnostics.error(places.at(text.find('\0')), "this is not a text file",
+                          "records are plain text; if this is one, save it again as plain text in UTF-8");
+    } else if (bad != std::string_view::npos) {
+        diagnostics.error(places.at(bad), "a character here is not UTF-8",
                           "save the file again as plain text in UTF-8; often a letter with an accent is to blame");
+    } else {
+        return true;
     }
-    return !two_bytes && bad == std::string::npos;
-}
-
-bool check_controls(const std::shared_ptr<const SourceFile>& file, Diagnostics& diagnostics) {
-    const auto control = std::ranges::find_if(file->text, is_control);
-    if (control == file->text.end()) return true;
-    diagnostics.error(spot_at(file, static_cast<std::size_t>(control - file->text.begin())),
-                      "an invisible control character stands here", "take it out, or type the line anew");
     return false;
 }
 
-bool check_indentation(const std::shared_ptr<const SourceFile>& file, Diagnostics& diagnostics) {
-    constexpr int most_shown = 20;
+bool check_controls(Places& places, Diagnostics& diagnostics) {
+    const std::string_view text = places.text();
+    if (const auto control = find_control(text)) {
+        diagnostics.error(places.at(*control), "an invisible control character stands here",
+                          "take it out, or type the line anew");
+        return false;
+    }
+    for (std::size_t at = text.find('\r'); at != std::string_view::npos; at = text.find('\r', at + 1)) {
+        if (at + 1 < text.size() && text[at + 1] == '\n') continue;
+        diagnostics.error(places.at(at), "the lines end in a way that no system uses now",
+                          "save the file again with the line ends of Windows, macOS or Linux");
+        return false;
+    }
+    return true;
+}
+
+// Spaces and the dashes of list items, before the first word.
+std::size_t indentation(std::string_view line) {
+    return std::min(line.find_first_not_of(" \t-"), line.size());
+}
+
+// Other blanks look the same and are not read as indentation: a no-break space, or one of the wide ones.
+bool starts_with_odd_space(std::string_view text) {
+    if (text.starts_with("\xC2\xA0") || text.starts_with("\xE3\x80\x80")) return true;
+    return text.starts_with("\xE2\x80") && text.size() > 2 && static_cast<unsigned char>(text[2]) <= 0x8A;
+}
+
+bool check_line(std::string_view line, std::size_t start, Places& places, const DocumentLimits& limits,
+                Diagnostics& diagnostics) {
+    if (line.size() > limits.line_bytes) {
+        diagnostics.error(places.at(start), "this line is " + std::to_string(line.size()) + " bytes long",
+                          "no record needs such a line: is this the right file?");
+        return false;
+    }
+    const std::size_t indent = indentation(line);
+    const std::string_view rest = line.substr(indent);
+    const std::size_t tab = line.substr(0, indent).find('\t');
+    if (trimmed(rest).empty() || rest.front() == '#') return true;
+    if (tab != std::string_view::npos) {
+        diagnostics.error(places.at(start + tab), "a tab stands before the text", "use spaces");
+        return false;
+    }
+    if (!starts_with_odd_space(rest)) return true;
+    diagnostics.error(places.at(start + indent), "a blank stands before the text that is not an ordinary space",
+                      "it came in with copied text: delete it and type spaces");
+    return false;
+}
+
+bool check_lines(Places& places, const DocumentLimits& limits, Diagnostics& diagnostics) {
+    constexpr int most_shown = 20; // where one line is indented by tabs, all may be
     int found = 0;
-    const std::string& text = file->text;
+    const std::string_view text = places.text();
     for (std::size_t start = 0; start < text.size() && found < most_shown;) {
         const std::size_t end = std::min(text.find('\n', start), text.size());
-        const std::string_view line = std::string_view{text}.substr(start, end - start);
-        const std::size_t indent = std::min(line.find_first_not_of(" \t"), line.size());
-        const std::size_t tab = line.substr(0, indent).find('\t');
-        if (tab != std::string_view::npos && !trimmed(line).empty()) {
-            diagnostics.error(spot_at(file, start + tab), "a tab stands before the text", "use spaces instead");
-            ++found;
-        }
+        if (!check_line(text.substr(start, end - start), start, places, limits, diagnostics)) ++found;
         start = end + 1;
     }
     return found == 0;
@@ -57,45 +88,21 @@ bool check_indentation(const std::shared_ptr<const SourceFile>& file, Diagnostic
 
 } // namespace
 
-std::string_view without_mark(std::string_view text) {
-    if (text.starts_with(byte_order_mark)) text.remove_prefix(byte_order_mark.size());
-    return text;
+bool is_sound_text(Places& places, const DocumentLimits& limits, Diagnostics& diagnostics) {
+    return check_encoding(places, diagnostics) && check_controls(places, diagnostics) &&
+           check_lines(places, limits, diagnostics);
 }
 
-Spot spot_at(const std::shared_ptr<const SourceFile>& file, std::size_t offset) {
-    const std::string_view before = std::string_view{file->text}.substr(0, offset);
-    const std::size_t line_end = before.rfind('\n');
-    const std::string_view line = line_end == std::string_view::npos ? before : before.substr(line_end + 1);
-    return {file, static_cast<int>(std::ranges::count(before, '\n')) + 1, code_points(without_mark(line)) + 1, 1};
-}
-
-Places::Places(std::shared_ptr<const SourceFile> file) : file_(std::move(file)) {
-    std::string_view text = without_mark(file_->text);
-    while (true) {
-        const std::size_t end = text.find('\n');
-        lines_.push_back(text.substr(0, end));
-        if (end == std::string_view::npos) break;
-        text.remove_prefix(end + 1);
+std::optional<std::size_t> find_control(std::string_view text) {
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const auto byte = static_cast<unsigned char>(text[at]);
+        const bool low = byte < 0x20 && byte != '\t' && byte != '\n' && byte != '\r';
+        const auto next = at + 1 < text.size() ? static_cast<unsigned char>(text[at + 1]) : 0U;
+        const bool high = byte == 0xC2 && next < 0xA0;                 // U+0080 to U+009F
+        const bool mark = text.substr(at).starts_with("\xEF\xBB\xBF"); // a byte order mark inside
+        if (low || byte == 0x7F || high || (byte == 0xEF && mark)) return at;
     }
-}
-
-Spot Places::at(int line, int byte_column) {
-    const auto index = std::min(static_cast<std::size_t>(std::max(line, 0)), lines_.size() - 1);
-    const std::string_view text = lines_[index];
-    const auto bytes = std::min(static_cast<std::size_t>(std::max(byte_column, 0)), text.size());
-    if (line != line_ || bytes < bytes_) {
-        line_ = line;
-        bytes_ = 0;
-        characters_ = 0;
-    }
-    characters_ += code_points(text.substr(bytes_, bytes - bytes_));
-    bytes_ = bytes;
-    return {file_, static_cast<int>(index) + 1, characters_ + 1, 1};
-}
-
-bool is_sound_text(const std::shared_ptr<const SourceFile>& file, Diagnostics& diagnostics) {
-    return check_encoding(file, diagnostics) && check_controls(file, diagnostics) &&
-           check_indentation(file, diagnostics);
+    return std::nullopt;
 }
 
 } // namespace dyeleaf

@@ -3,11 +3,14 @@
 #include "base/words.h"
 #include "source/check_text.h"
 #include "source/explain.h"
+#include "source/places.h"
 
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
 
+#include <algorithm>
+#include <array>
 #include <istream>
 #include <map>
 #include <streambuf>
@@ -31,120 +34,321 @@ class TextBuffer : public std::streambuf {
     }
 };
 
+// How a scalar stands in the file.
+struct Written {
+    std::size_t begin = 0;
+    std::size_t end = 0; // behind its closing quotation mark; of a text of several lines, of its first
+    char mark = 0;       // what it begins with, where that means something: " ' | >
+    bool closed = true;
+    bool several_lines = false;
+};
+
+// A tag or an anchor before the value is stepped over.
+std::size_t after_properties(std::string_view text, std::size_t at) {
+    while (at < text.size() && (text[at] == '&' || text[at] == '!')) {
+        at = std::min(text.find_first_of(" \t\r\n", at), text.size());
+        at = std::min(text.find_first_not_of(" \t\r\n", at), text.size());
+    }
+    return at;
+}
+
+// The reader takes an unclosed quotation mark at the end of a file for a closed one, so this looks for itself.
+Written find_quoted(std::string_view text, Written written) {
+    const char mark = written.mark;
+    for (std::size_t at = written.begin + 1; at < text.size(); ++at) {
+        if (mark == '"' && text[at] == '\\') {
+            ++at;
+        } else if (mark == '\'' && text.substr(at).starts_with("''")) {
+            ++at;
+        } else if (text[at] == mark) {
+            written.end = at + 1;
+            const std::string_view inside = text.substr(written.begin, at - written.begin);
+            written.several_lines = inside.find('\n') != std::string_view::npos;
+            return written;
+        }
+    }
+    written.closed = false;
+    return written;
+}
+
+Written find_written(std::string_view text, std::size_t offset, std::string_view value) {
+    Written written;
+    written.begin = after_properties(text, std::min(offset, text.size()));
+    const std::string_view rest = text.substr(written.begin);
+    if (rest.starts_with(value) && !value.empty()) {
+        written.end = written.begin + value.size();
+        return written;
+    }
+    const std::string_view line = rest.substr(0, rest.find('\n'));
+    written.end = written.begin + trimmed(line).size();
+    written.several_lines = true;
+    if (!rest.empty() && std::string_view{"\"'|>"}.find(rest.front()) != std::string_view::npos)
+        written.mark = rest.front();
+    return written.mark == '"' || written.mark == '\'' ? find_quoted(text, written) : written;
+}
+
+bool says_nothing(std::string_view text) {
+    constexpr std::array words = {"~", "null", "Null", "NULL"};
+    return std::ranges::any_of(words, [&](std::string_view word) { return first_word(text) == word; });
+}
+
 // Builds the tree from the reader's events.
 class Builder : public YAML::EventHandler {
   public:
-    Builder(std::shared_ptr<const SourceFile> file, const DocumentLimits& limits, Diagnostics& diagnostics)
-        : file_(std::move(file)), places_(file_), limits_(limits), diagnostics_(diagnostics) {}
+    Builder(Places& places, const DocumentLimits& limits, Diagnostics& diagnostics)
+        : places_(places), text_(places.text()), limits_(limits), diagnostics_(diagnostics) {}
 
-    std::optional<Node> take() { return std::move(root_); }
+    // Nothing where the file holds nothing.
+    std::optional<Node> take() {
+        refuse_unused_anchors();
+        return std::move(root_);
+    }
+    [[nodiscard]] std::optional<std::size_t> open_bracket() const {
+        const bool is_open = !open_.empty() && open_.back().in_brackets;
+        return is_open ? std::optional{open_.back().offset} : std::nullopt;
+    }
 
-    void OnDocumentStart(const YAML::Mark& /*mark*/) override {}
+    void OnDocumentStart(const YAML::Mark& mark) override {
+        if (!started_) {
+            started_ = true;
+            return;
+        }
+        if (text_.substr(offset_of(mark)).starts_with("---")) {
+            refuse(offset_of(mark), "three dashes begin a second document here",
+                   "take the line out, or make what follows a file of its own");
+        }
+        refuse(offset_of(mark), "this does not belong to what stands above it",
+               "begin it in the same column as the keys above, or take it out");
+    }
     void OnDocumentEnd() override {}
 
     void OnNull(const YAML::Mark& mark, YAML::anchor_t anchor) override {
+        const std::size_t offset = offset_of(mark);
+        const bool explicitly = says_nothing(text_.substr(offset));
         Node node;
-        node.spot = spot(mark);
-        // A colour may be called Null; only nothing at all and ~ mean nothing.
-        const std::string_view text = without_mark(file_->text).substr(static_cast<std::size_t>(std::max(mark.pos, 0)));
-        const std::string_view word = text.substr(0, 4);
-        if (lower_case(word) == "null") {
-            node.kind = Node::Kind::scalar;
-            node.text = word;
-            node.spot.length = 4;
+        node.spot = places_.at(offset);
+        if (open_.empty()) {
+            refuse_odd_start(offset);
+        } else if (open_.back().key) {
+            Open& parent = open_.back();
+            if (!explicitly) node.spot = parent.key->key_spot; // the reader's mark is at what comes next
+            // Inside brackets a # swallows the closing one as well, and that is what is complained of.
+            if (!has_colon(parent) || (!parent.in_brackets && is_remark(parent))) {
+                parent.key.reset(); // its complaint has been made
+                return;
+            }
         }
-        finish(std::move(node), 1, anchor);
+        finish(std::move(node), 1, offset, anchor);
     }
 
     void OnAlias(const YAML::Mark& mark, YAML::anchor_t anchor) override {
         const auto known = anchored_.find(anchor);
-        if (known == anchored_.end()) refuse(spot(mark), "this refers back to a place that it stands in itself", "");
-        count(known->second.nodes, spot(mark));
-        finish(Node{known->second.node}, known->second.nodes, YAML::NullAnchor);
+        if (known == anchored_.end())
+            refuse(offset_of(mark), "this refers back to a place that it stands in itself", "write it out");
+        known->second.used = true;
+        if (open_.size() + known->second.depth > limits_.depth) refuse_depth(offset_of(mark));
+        finish(Node{known->second.node}, known->second.nodes, offset_of(mark), YAML::NullAnchor);
     }
 
     void OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
                   const std::string& value) override {
+        refuse_tag(mark, tag);
+        const Written written = find_written(text_, offset_of(mark), value);
+        if (!written.closed) refuse_unclosed(written);
         Node node;
         node.kind = Node::Kind::scalar;
-        node.spot = spot(mark);
-        node.quoted = tag == "!";
-        node.spot.length = std::max(1, code_points(value) + (node.quoted ? 2 : 0));
-        if (value.size() > limits_.scalar_bytes) {
-            refuse(node.spot, "a single text of " + std::to_string(value.size() >> 10U) + " KiB",
-                   "a quotation mark that is never closed may have swallowed what follows");
-        }
+        node.spot = places_.at(written.begin, written.end - written.begin);
+        node.quoted = written.mark == '"' || written.mark == '\'';
         node.text = value;
-        finish(std::move(node), 1, anchor);
+        check_scalar(node, written);
+        const bool is_key = !open_.empty() && open_.back().node.kind == Node::Kind::map && !open_.back().key;
+        if (is_key)
+            open_.back().key_end = written.end;
+        else
+            warn_of_remark(written);
+        finish(std::move(node), 1, offset_of(mark), anchor);
     }
 
-    void OnSequenceStart(const YAML::Mark& mark, const std::string& /*tag*/, YAML::anchor_t anchor,
-                         YAML::EmitterStyle::value /*style*/) override {
-        open(Node::Kind::list, mark, anchor);
+    void OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                         YAML::EmitterStyle::value style) override {
+        refuse_tag(mark, tag);
+        open(Node::Kind::list, mark, anchor, style);
     }
     void OnSequenceEnd() override { close(); }
-    void OnMapStart(const YAML::Mark& mark, const std::string& /*tag*/, YAML::anchor_t anchor,
-                    YAML::EmitterStyle::value /*style*/) override {
-        open(Node::Kind::map, mark, anchor);
+    void OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t anchor,
+                    YAML::EmitterStyle::value style) override {
+        refuse_tag(mark, tag);
+        open(Node::Kind::map, mark, anchor, style);
     }
     void OnMapEnd() override { close(); }
 
   private:
     struct Open {
         Node node;
+        std::size_t offset = 0;
+        bool in_brackets = false;
         std::size_t nodes = 1; // with everything inside
+        std::size_t depth = 1;
         YAML::anchor_t anchor = YAML::NullAnchor;
         std::optional<Entry> key;         // read, its value not yet
+        std::size_t key_end = 0;          // where it ends in the text
         std::map<std::string, int> lines; // of the keys seen
     };
     struct Anchored {
         Node node;
         std::size_t nodes = 1;
+        std::size_t depth = 0;
+        std::size_t offset = 0; // of the & before it
+        bool used = false;
     };
 
-    [[nodiscard]] Spot spot(const YAML::Mark& mark) { return places_.at(mark.line, mark.column); }
+    [[nodiscard]] std::size_t offset_of(const YAML::Mark& mark) const {
+        return std::min(static_cast<std::size_t>(std::max(mark.pos, 0)), text_.size());
+    }
 
-    [[noreturn]] void refuse(const Spot& at, const std::string& message, const std::string& help) {
-        diagnostics_.error(at, message, help);
+    [[noreturn]] void refuse(std::size_t offset, const std::string& message, const std::string& help) {
+        diagnostics_.error(places_.at(offset), message, help);
         throw Refused{};
     }
 
+    [[noreturn]] void refuse_depth(std::size_t offset) {
+        refuse(offset, "lists and keys stand inside one another too deeply here",
+               "records need no more than a few levels");
+    }
+
+    // A file that holds nothing is empty; one that begins with a stray comma also looks like nothing to the reader.
+    void refuse_odd_start(std::size_t offset) {
+        const std::string_view rest = text_.substr(offset);
+        if (rest.empty() || says_nothing(rest) || rest.starts_with("---") || rest.starts_with("...") ||
+            rest.starts_with('&'))
+            return;
+        refuse(offset, "this cannot be read", "a file begins with a key and a colon, such as “dyes:”");
+    }
+
+    void refuse_tag(const YAML::Mark& mark, const std::string& tag) {
+        if (tag.empty() || tag == "?" || (tag == "!" && !text_.substr(offset_of(mark)).starts_with('!'))) return;
+        const std::size_t at = std::min(text_.find('!', offset_of(mark)), text_.size());
+        refuse(at, "a text cannot begin with “!”", "put the text in quotes");
+    }
+
+    [[noreturn]] void refuse_unclosed(const Written& written) {
+        const std::string_view line = text_.substr(written.begin, text_.find('\n', written.begin) - written.begin);
+        const auto quoted = in_yaml_quotes(shortened(trimmed(line), 40));
+        const bool apostrophe = written.mark == '\'' && quoted;
+        refuse(written.begin, "this quotation mark is never closed",
+               "close it at the end of its text" +
+                   (apostrophe ? "; a text that begins with an apostrophe needs the other marks: " + *quoted
+                               : std::string{}));
+    }
+
+    void check_scalar(const Node& node, const Written& written) {
+        if (node.text.size() > limits_.scalar_bytes) {
+            refuse(written.begin, "a single text of " + std::to_string(node.text.size() >> 10U) + " KiB",
+                   "a quotation mark that is never closed may have swallowed what follows");
+        }
+        if (find_control(node.text)) {
+            diagnostics_.error(node.spot, "this text has an invisible control character in it",
+                               "a backslash has made it: use 'single quotes' to keep backslashes as they are");
+        }
+        if (!node.quoted || !written.several_lines) return;
+        const std::string_view inside = text_.substr(written.begin, written.end - written.begin);
+        if (inside.find(": ", inside.find('\n')) == std::string_view::npos) return;
+        diagnostics_.warning(node.spot, "this text in quotes runs on over lines that look like keys",
+                             "if it should end on this line, close the quotation mark here");
+    }
+
+    // "Blue #4" without quotes is "Blue" to the reader.
+    void warn_of_remark(const Written& written) {
+        if (written.mark != 0 || written.several_lines) return;
+        const std::size_t at = std::min(text_.find_first_not_of(' ', written.end), text_.size());
+        const std::string_view remark = first_word(text_.substr(at));
+        if (at == written.end || remark.size() < 2 || remark[0] != '#' || remark[1] == '#') return;
+        diagnostics_.warning(
+            places_.at(at, remark.size()), in_quotes(shortened(remark, 40)) + " is taken for a remark and left out",
+            "if it belongs to the text, put all of it in quotes; if it is a remark, leave a space after the #");
+    }
+
+    // `name Sloe` and `name:Sloe` are keys without a value to the reader.
+    bool has_colon(const Open& parent) {
+        const std::size_t at = std::min(text_.find_first_not_of(" \t", parent.key_end), text_.size());
+        if (text_.substr(at).starts_with(':')) return true;
+        const std::string& key = parent.key->key;
+        const std::size_t colon = key.find(':');
+        if (colon != std::string::npos && colon > 0) {
+            diagnostics_.error(parent.key->key_spot,
+                               "a space is missing after the colon in " + in_quotes(shortened(key, 40)),
+                               "write " + key.substr(0, colon) + ": " + shortened(trimmed(key.substr(colon + 1)), 40));
+        } else {
+            diagnostics_.error(parent.key->key_spot, in_quotes(shortened(key, 40)) + " has no colon",
+                               "after a key come a colon and a space, as in name: Sloe");
+        }
+        return false;
+    }
+
+    // `colour: #8d7fa8` is a key and a remark.
+    bool is_remark(const Open& parent) {
+        const std::size_t colon = text_.find(':', parent.key_end);
+        const std::size_t at = std::min(text_.find_first_not_of(" \t", colon + 1), text_.size());
+        const std::string_view value = first_word(text_.substr(at));
+        if (value.size() < 2 || value[0] != '#' || value[1] == '#') return false;
+        diagnostics_.error(places_.at(at, value.size()),
+                           "nothing stands after " + in_quotes(parent.key->key) + ": what follows # is a remark",
+                           "put it in quotes: " + parent.key->key + ": " +
+                               in_yaml_quotes(shortened(value, 40)).value_or("\"#…\""));
+        return true;
+    }
+
+    void refuse_unused_anchors() {
+        for (const auto& [anchor, one] : anchored_) {
+            if (one.used || one.depth > 0) continue;
+            const std::string_view word = first_word(text_.substr(one.offset));
+            diagnostics_.error(places_.at(one.offset, word.size()),
+                               in_quotes(shortened(word, 40)) + " is not read as text",
+                               "a text that begins with & needs quotes");
+        }
+    }
+
     void count(std::size_t nodes, const Spot& at) {
-        if (nodes > limits_.nodes - seen_) refuse(at, "there is too much in this file to be records", "split it");
+        if (nodes > limits_.nodes - seen_) {
+            diagnostics_.error(at, "there is too much in this file to be records", "split it");
+            throw Refused{};
+        }
         seen_ += nodes;
     }
 
-    void open(Node::Kind kind, const YAML::Mark& mark, YAML::anchor_t anchor) {
-        if (open_.size() >= limits_.depth) {
-            refuse(spot(mark), "this is nested too deeply", "records need no more than a few levels");
-        }
-        count(1, spot(mark));
+    void open(Node::Kind kind, const YAML::Mark& mark, YAML::anchor_t anchor, YAML::EmitterStyle::value style) {
+        if (open_.size() >= limits_.depth) refuse_depth(offset_of(mark));
         Open one;
+        one.offset = after_properties(text_, offset_of(mark));
+        one.in_brackets = style == YAML::EmitterStyle::Flow;
         one.node.kind = kind;
-        one.node.spot = spot(mark);
+        one.node.spot = places_.at(one.offset);
         one.anchor = anchor;
+        count(1, one.node.spot);
         open_.push_back(std::move(one));
     }
 
     void close() {
         Open one = std::move(open_.back());
         open_.pop_back();
-        place(std::move(one.node), one.nodes, one.anchor);
+        place(std::move(one.node), one.nodes, one.depth, one.offset, one.anchor);
     }
 
-    void finish(Node node, std::size_t nodes, YAML::anchor_t anchor) {
-        if (nodes == 1) count(1, node.spot);
-        place(std::move(node), nodes, anchor);
+    // A scalar, nothing, or the copy that an alias asks for.
+    void finish(Node node, std::size_t nodes, std::size_t offset, YAML::anchor_t anchor) {
+        count(nodes, node.spot);
+        place(std::move(node), nodes, 0, offset, anchor);
     }
 
-    void place(Node node, std::size_t nodes, YAML::anchor_t anchor) {
-        if (anchor != YAML::NullAnchor) anchored_[anchor] = {node, nodes};
+    void place(Node node, std::size_t nodes, std::size_t depth, std::size_t offset, YAML::anchor_t anchor) {
+        if (anchor != YAML::NullAnchor) anchored_[anchor] = {node, nodes, depth, offset, false};
         if (open_.empty()) {
             root_ = std::move(node);
             return;
         }
         Open& parent = open_.back();
         parent.nodes += nodes;
+        parent.depth = std::max(parent.depth, depth + 1);
         if (parent.node.kind == Node::Kind::list) {
             parent.node.items.push_back(std::move(node));
         } else if (!parent.key) {
@@ -155,14 +359,35 @@ class Builder : public YAML::EventHandler {
     }
 
     void take_key(Open& parent, const Node& node) {
-        Entry entry;
-        entry.key_spot = node.spot;
-        entry.key = node.text;
+        if (node.kind == Node::Kind::nothing) {
+            diagnostics_.error(node.spot, "a key is missing here", "write a word before the colon, as in name: Sloe");
+            throw Refused{};
+        }
         if (node.kind != Node::Kind::scalar) {
             diagnostics_.error(node.spot, "a key is a word or a few, followed by a colon",
                                R"(a text that starts with { or [ needs quotes, like "{dye.name}")");
+            throw Refused{};
         }
+        refuse_dash(node);
+        Entry entry;
+        entry.key_spot = node.spot;
+        entry.key = node.text;
         parent.key = std::move(entry);
+    }
+
+    // `-id: sloe`, and the long dashes that word processors make of short ones.
+    void refuse_dash(const Node& key) {
+        if (key.quoted) return;
+        constexpr std::array long_dashes = {"\u2013", "\u2014", "\u2212"};
+        for (const std::string_view dash : long_dashes) {
+            if (!key.text.starts_with(dash)) continue;
+            diagnostics_.error(key.spot, "a long dash begins this line", "type the short one of the keyboard: - ");
+            throw Refused{};
+        }
+        if (!key.text.starts_with('-') || key.text.size() < 2) return;
+        diagnostics_.error(key.spot, "a space is missing after the dash",
+                           "write - " + shortened(key.text.substr(1), 40) + ":");
+        throw Refused{};
     }
 
     void add_entry(Open& parent, Node value) {
@@ -178,54 +403,35 @@ class Builder : public YAML::EventHandler {
         parent.node.entries.push_back(std::move(entry));
     }
 
-    std::shared_ptr<const SourceFile> file_;
-    Places places_;
+    Places& places_;
+    std::string_view text_;
     const DocumentLimits& limits_;
     Diagnostics& diagnostics_;
     std::vector<Open> open_;
     std::map<YAML::anchor_t, Anchored> anchored_;
     std::optional<Node> root_;
     std::size_t seen_ = 0;
+    bool started_ = false;
 };
 
-// Where a second document starts, if one does. A closing `...` and a bare `---` at the end are none.
-void refuse_second_document(YAML::Parser& parser, const std::shared_ptr<const SourceFile>& file,
-                            Diagnostics& diagnostics) {
-    class Watcher : public YAML::EventHandler {
-      public:
-        std::optional<YAML::Mark> found;
-        void OnDocumentStart(const YAML::Mark&) override {}
-        void OnDocumentEnd() override {}
-        void OnNull(const YAML::Mark&, YAML::anchor_t) override {}
-        void OnAlias(const YAML::Mark& mark, YAML::anchor_t) override { note(mark); }
-        void OnScalar(const YAML::Mark& mark, const std::string&, YAML::anchor_t, const std::string&) override {
-            note(mark);
-        }
-        void OnSequenceStart(const YAML::Mark& mark, const std::string&, YAML::anchor_t,
-                             YAML::EmitterStyle::value) override {
-            note(mark);
-        }
-        void OnSequenceEnd() override {}
-        void OnMapStart(const YAML::Mark& mark, const std::string&, YAML::anchor_t,
-                        YAML::EmitterStyle::value) override {
-            note(mark);
-        }
-        void OnMapEnd() override {}
-
-      private:
-        void note(const YAML::Mark& mark) {
-            found = mark;
-            throw Refused{};
-        }
-    } watcher;
+// Whether the reader came to the end.
+bool build(Builder& builder, Places& places, Diagnostics& diagnostics) {
     try {
-        while (!watcher.found && parser.HandleNextDocument(watcher)) {
-        }
+        TextBuffer buffer{places.text()};
+        std::istream stream{&buffer};
+        YAML::Parser parser{stream};
+        // A second document is one too many, and the builder says so.
+        if (parser.HandleNextDocument(builder)) parser.HandleNextDocument(builder);
+        return true;
+    } catch (const YAML::Exception& exception) {
+        const auto offset = static_cast<std::size_t>(std::max(exception.mark.pos, 0));
+        const Explanation why =
+            explain(places.text(), {exception.msg, std::min(offset, places.text().size()), builder.open_bracket()});
+        diagnostics.error(places.at(why.offset), why.message, why.help);
     } catch (const Refused&) {
-        diagnostics.error(Places{file}.at(watcher.found->line, watcher.found->column),
-                          "a line of three dashes starts something new here",
-                          "take the --- out, or make it a file of its own");
+        // The builder has complained.
     }
+    return false;
 }
 
 } // namespace
@@ -233,30 +439,18 @@ void refuse_second_document(YAML::Parser& parser, const std::shared_ptr<const So
 std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagnostics& diagnostics,
                                    const DocumentLimits& limits) {
     if (file->text.size() > limits.bytes) {
-        diagnostics.error({file, 0, 0, 1}, "the file is too large", "split it");
+        diagnostics.error({file, 0, 0, 1}, "the file is larger than " + std::to_string(limits.bytes >> 20U) + " MiB",
+                          "records are small texts: split it, or take out what does not belong");
         return std::nullopt;
     }
-    if (!is_sound_text(file, diagnostics)) return std::nullopt;
-    Builder builder{file, limits, diagnostics};
-    try {
-        TextBuffer buffer{without_mark(file->text)};
-        std::istream stream{&buffer};
-        YAML::Parser parser{stream};
-        parser.HandleNextDocument(builder);
-        refuse_second_document(parser, file, diagnostics);
-    } catch (const YAML::Exception& exception) {
-        const Explanation said = explain(exception.msg);
-        diagnostics.error(Places{file}.at(exception.mark.line, exception.mark.column), said.message, said.help);
-        return std::nullopt;
-    } catch (const Refused&) {
-        return std::nullopt;
-    }
+    Places places{file};
+    if (!is_sound_text(places, limits, diagnostics)) return std::nullopt;
+    Builder builder{places, limits, diagnostics};
+    if (!build(builder, places, diagnostics)) return std::nullopt;
     auto root = builder.take();
-    if (!root || root->kind == Node::Kind::nothing) {
-        diagnostics.error({file, 0, 0, 1}, "the file is empty", "write records into it, or take it away");
-        return std::nullopt;
-    }
-    return root;
+    if (root && root->kind != Node::Kind::nothing) return root;
+    diagnostics.error(places.nowhere(), "the file is empty", "write something into it, or take it away");
+    return std::nullopt;
 }
 
 } // namespace dyeleaf

@@ -34,7 +34,8 @@ struct Node {
 struct DocumentLimits {
     std::size_t bytes = 16U << 20U;
     std::size_t depth = 40;
-    std::size_t nodes = 2'000'000; // counted with aliases written out
+    std::size_t nodes = 500'000; // counted with aliases written out
+    std::size_t line_bytes = 64U << 10U;
     std::size_t scalar_bytes = 64U << 10U;
 };
 

@@ -8,13 +8,27 @@
 
 namespace dyeleaf {
 
+namespace {
+
+// What to write where a map belongs; `name:Sloe` is a text to the reader, for want of a space.
+std::string how_to_write_keys(const Node& node) {
+    const std::size_t colon = node.text.find(':');
+    if (colon == std::string::npos || colon == 0 || colon + 1 == node.text.size() || node.quoted)
+        return "put each key on a line of its own, like name: Sloe";
+    return "a space belongs after each colon: " + node.text.substr(0, colon) + ": " +
+           shortened(node.text.substr(colon + 1), 40);
+}
+
+} // namespace
+
 Fields::Fields(const Node& node, std::string what, Diagnostics& diagnostics)
     : node_(&node), what_(std::move(what)), diagnostics_(&diagnostics) {
     if (node.kind == Node::Kind::map) return;
-    diagnostics.error(node.spot,
-                      "the " + what_ + " is written as keys with a colon, and here stands " +
-                          (node.kind == Node::Kind::list ? "a list" : in_quotes(shortened(node.text, 40))),
-                      "put each key on a line of its own, like name: Sloe");
+    const std::string found = node.kind == Node::Kind::list      ? "a list"
+                              : node.kind == Node::Kind::nothing ? "nothing"
+                                                                 : in_quotes(shortened(node.text, 40));
+    diagnostics.error(node.spot, "the " + what_ + " is written as keys with a colon, and here stands " + found,
+                      how_to_write_keys(node));
 }
 
 bool Fields::has(std::string_view key) const {

@@ -1,11 +1,9 @@
 #include "source/values.h"
 
 #include "base/number.h"
+#include "source/amounts.h"
 
 #include <algorithm>
-#include <array>
-#include <span>
-#include <string_view>
 
 namespace dyeleaf {
 
@@ -23,8 +21,9 @@ std::string kind_word(Node::Kind kind) {
 
 std::optional<std::string> scalar_text(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::scalar) {
-        diagnostics.error(node.spot, what + " is one word or text, and here stands " + kind_word(node.kind),
-                          "write it on one line after the colon");
+        diagnostics.error(
+            node.spot, what + " is one word or text, and here stands " + kind_word(node.kind),
+            "write it on one line after the colon; a text that holds a colon, a bracket or a # needs quotes");
         return std::nullopt;
     }
     std::string text{trimmed(node.text)};
@@ -43,91 +42,11 @@ bool too_long(const Node& node, const std::string& text, const std::string& what
     return true;
 }
 
-// A number, and what follows it.
-struct Amount {
-    double number = 0;
-    std::string unit;
-};
-
-// "3,5 g" in quotes is taken for 3.5 g, with a word about it; unquoted it might be two values of a list.
-std::string with_decimal_point(const Node& node, std::string text, Diagnostics& diagnostics) {
-    const auto comma = text.find(',');
-    if (comma == std::string::npos || text.find(',', comma + 1) != std::string::npos) return text;
-    const auto digit = [&](std::size_t at) { return at < text.size() && text[at] >= '0' && text[at] <= '9'; };
-    if (comma == 0 || !digit(comma - 1) || !digit(comma + 1) || text.find('.') != std::string::npos) return text;
-    std::string point = text;
-    point[comma] = '.';
-    if (!node.quoted) return text;
-    diagnostics.warning(node.spot, in_quotes(text) + " is read as " + point, "write a decimal point: " + point);
-    return point;
-}
-
-std::optional<Amount> split_amount(const std::string& text) {
-    const std::size_t end = std::min(text.find_first_not_of("0123456789.+-"), text.size());
-    const auto number = parse_decimal(std::string_view{text}.substr(0, end));
-    if (!number) return std::nullopt;
-    return Amount{*number, std::string{trimmed(std::string_view{text}.substr(end))}};
-}
-
-struct Unit {
-    std::string_view name;
-    double factor; // times this is the quantity's own unit
-};
-
-// Exact by the international yard and pound agreement of 1959: in = 25.4 mm, yd = 0.9144 m, oz = 28.349523125 g,
-// lb = 453.59237 g.
-constexpr std::array paper_units = {Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}, Unit{"pt", 25.4 / 72}};
-constexpr std::array yarn_units = {Unit{"m", 1000}, Unit{"km", 1e6}, Unit{"yd", 914.4}};
-constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1000}, Unit{"oz", 28.349523125},
-                                   Unit{"lb", 453.59237}};
-constexpr std::array volume_units = {Unit{"mL", 1}, Unit{"L", 1000}};
-constexpr std::array density_units = {Unit{"g/mL", 1}};
-constexpr std::array percent_units = {Unit{"%", 1}};
-
-std::string unit_names(std::span<const Unit> units) {
-    std::vector<std::string> names;
-    for (const Unit& unit : units)
-        names.emplace_back(unit.name);
-    return joined(names, ", ");
-}
-
-std::string in_unit(double value, const Unit& unit) {
-    return decimal(value / unit.factor, 3) + " " + std::string{unit.name};
-}
-
-// The number in the quantity's own unit, within `range`.
-std::optional<double> read_quantity(const Node& node, const std::string& what, std::span<const Unit> units,
-                                    Range<double> range, Diagnostics& diagnostics) {
-    auto text = scalar_text(node, what, diagnostics);
-    if (!text) return std::nullopt;
-    *text = with_decimal_point(node, std::move(*text), diagnostics);
-    const std::string example = "2.5 " + std::string{units.front().name};
-    const auto amount = split_amount(*text);
-    if (!amount) {
-        const bool comma = text->find(',') != std::string::npos;
-        diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not a number with a unit",
-                          comma ? "write a decimal point, not a comma: " + example : "write it like " + example);
-        return std::nullopt;
-    }
-    if (amount->unit.empty()) {
-        diagnostics.error(node.spot, in_quotes(*text) + " has no unit",
-                          "write " + in_quotes(*text + " " + std::string{units.front().name}));
-        return std::nullopt;
-    }
-    const auto unit =
-        std::ranges::find_if(units, [&](const Unit& one) { return lower_case(one.name) == lower_case(amount->unit); });
-    if (unit == units.end()) {
-        diagnostics.error(node.spot, in_quotes(amount->unit) + " is not a unit of " + what,
-                          "use one of: " + unit_names(units));
-        return std::nullopt;
-    }
-    const double value = amount->number * unit->factor;
-    if (value >= range.least && value <= range.most) return value;
-    const bool low = value < range.least;
-    const double bound = low ? range.least : range.most;
-    diagnostics.error(node.spot, what + " of " + *text + " is too " + (low ? "small" : "large"),
-                      std::string{low ? "the least is " : "the most is "} + in_unit(bound, *unit));
-    return std::nullopt;
+// The number of a quantity in its own unit.
+std::optional<double> read_quantity(const Node& node, const std::string& what, const Dimension& dimension,
+                                    Bounds bounds, Diagnostics& diagnostics) {
+    if (!scalar_text(node, what, diagnostics)) return std::nullopt;
+    return read_amount(node, what, dimension, bounds, diagnostics);
 }
 
 template <class Number>
@@ -181,9 +100,9 @@ std::optional<int> read_whole(const Node& node, const std::string& what, Range<i
 
 std::optional<double> read_decimal(const Node& node, const std::string& what, Range<double> range,
                                    Diagnostics& diagnostics) {
-    auto text = scalar_text(node, what, diagnostics);
+    const auto written = scalar_text(node, what, diagnostics);
+    const auto text = written ? with_decimal_point(node, *written, diagnostics) : std::nullopt;
     if (!text) return std::nullopt;
-    *text = with_decimal_point(node, std::move(*text), diagnostics);
     const auto value = parse_decimal(*text);
     if (!value) {
         diagnostics.error(node.spot, what + " is a number, not " + in_quotes(shortened(*text, 40)),
@@ -197,39 +116,42 @@ std::optional<double> read_decimal(const Node& node, const std::string& what, Ra
 
 std::optional<Length> read_length(const Node& node, const std::string& what, LengthRange range,
                                   Diagnostics& diagnostics) {
-    const auto value = read_quantity(node, what, paper_units, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
+    const auto value =
+        read_quantity(node, what, dimensions::paper_length, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
     return value ? std::optional{mm(*value)} : std::nullopt;
 }
 
 std::optional<Length> read_yarn_length(const Node& node, const std::string& what, LengthRange range,
                                        Diagnostics& diagnostics) {
-    const auto value = read_quantity(node, what, yarn_units, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
+    const auto value =
+        read_quantity(node, what, dimensions::yarn_length, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
     return value ? std::optional{mm(*value)} : std::nullopt;
 }
 
 std::optional<Mass> read_mass(const Node& node, const std::string& what, Range<Mass> range, Diagnostics& diagnostics) {
-    const auto value = read_quantity(node, what, mass_units, {range.least.number(), range.most.number()}, diagnostics);
+    const auto value =
+        read_quantity(node, what, dimensions::mass, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{grams(*value)} : std::nullopt;
 }
 
 std::optional<Volume> read_volume(const Node& node, const std::string& what, Range<Volume> range,
                                   Diagnostics& diagnostics) {
     const auto value =
-        read_quantity(node, what, volume_units, {range.least.number(), range.most.number()}, diagnostics);
+        read_quantity(node, what, dimensions::volume, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{millilitres(*value)} : std::nullopt;
 }
 
 std::optional<Density> read_density(const Node& node, const std::string& what, Range<Density> range,
                                     Diagnostics& diagnostics) {
     const auto value =
-        read_quantity(node, what, density_units, {range.least.number(), range.most.number()}, diagnostics);
+        read_quantity(node, what, dimensions::density, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{grams_per_millilitre(*value)} : std::nullopt;
 }
 
 std::optional<Percent> read_percent(const Node& node, const std::string& what, Range<Percent> range,
                                     Diagnostics& diagnostics) {
     const auto value =
-        read_quantity(node, what, percent_units, {range.least.number(), range.most.number()}, diagnostics);
+        read_quantity(node, what, dimensions::share, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{percent(*value)} : std::nullopt;
 }
 

@@ -11,7 +11,6 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
-STUDIO = ROOT / "examples" / "studio"
 DAY = ("--date", "2026-11-20")
 
 ALL_WELL, PROBLEMS, WRONG_USAGE = 0, 1, 2
@@ -145,7 +144,8 @@ class Check(Commands):
     def test_every_problem_is_shown_in_order_of_its_place(self):
         self.studio(RECORDS.replace("name: Sloe", "nmae: Sloe").replace("length: 420 m", "length: 420"))
         result = self.expect(PROBLEMS, "check", "studio")
-        places = [(int(line), int(column)) for line, column in re.findall(r"records\.yaml:(\d+):(\d+): error", result.stderr)]
+        found = re.findall(r"records\.yaml:(\d+):(\d+): error", result.stderr)
+        places = [(int(line), int(column)) for line, column in found]
         self.assertGreaterEqual(len(places), 2)
         self.assertEqual(places, sorted(places))
         self.assertIn("“nmae”", result.stderr)
@@ -231,6 +231,13 @@ class Render(Commands):
         self.assertIn("did you mean “hang-tag”?", self.render(layout="hang-tga", status=PROBLEMS).stderr)
         self.assertIn("known here:", self.render(layout="qqqqqqqqqq", status=PROBLEMS).stderr)
 
+    def test_one_complaint_about_many_labels_is_said_once(self):
+        self.studio(layout=LAYOUT.replace("size: 9 pt", "size: 90 pt, smallest: 90 pt"))
+        result = self.render("--only", "26-117:1-2")
+        self.assertEqual(result.stderr.count("warning:"), result.stderr.count("“26-117:1” and “26-117:2”: "))
+        result = self.render()
+        self.assertIn("“26-117:1”, “26-117:2”, “26-117:3” and 2 more: ", result.stderr)
+
     def test_a_layout_for_what_is_not_recorded(self):
         self.studio(layout=LAYOUT)
         result = self.render(layout="jar-lid", status=PROBLEMS)
@@ -300,12 +307,6 @@ class Render(Commands):
     def test_nothing_but_complaints_is_said_where_nobody_watches(self):
         self.studio()
         self.assertEqual(self.render("--copies", "300").stderr, "")
-
-    def test_every_bundled_layout_prints_the_example_studio_on_letter_too(self):
-        for layout in sorted((ROOT / "layouts").glob("*.yaml")):
-            with self.subTest(layout=layout.stem):
-                options = ("-o", "out.pdf", *DAY, "--stock", "letter-card")
-                self.expect(ALL_WELL, "render", layout.stem, STUDIO, *options)
 
 
 class Overviews(Commands):

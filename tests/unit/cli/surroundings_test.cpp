@@ -3,6 +3,7 @@
 #include "cli/today.h"
 
 #include <catch2/catch.hpp>
+#include <memory>
 #include <sstream>
 
 using namespace dyeleaf;
@@ -41,6 +42,22 @@ TEST_CASE("problems are counted in words", "[cli]") {
     diagnostics.error({}, "two");
     diagnostics.error({}, "three");
     CHECK(count_problems(diagnostics) == "2 errors, 1 warning");
+}
+
+TEST_CASE("the same complaint about several labels at one place is told and counted once", "[cli]") {
+    const auto file = std::make_shared<SourceFile>(SourceFile{"tag.yaml", "front:\n"});
+    const Spot spot{file, 1, 1, 5};
+    Diagnostics diagnostics;
+    for (const std::string label : {"a", "b", "c", "d"}) {
+        diagnostics.warning(spot, "“" + label + "”: the box is too tall");
+        diagnostics.warning({file, 1, 3, 1}, "“" + label + "”: text " + label + " is cut");
+    }
+    diagnostics.warning(spot, "“x” is not a style: known are a, b");
+    CHECK(count_problems(diagnostics) == "6 warnings");
+    const std::string told = describe_all(diagnostics);
+    CHECK_THAT(told, Catch::Contains("warning: “a”, “b”, “c” and 1 more: the box is too tall\n"));
+    CHECK_THAT(told, Catch::Contains("warning: “x” is not a style: known are a, b\n"));
+    CHECK_THAT(told, Catch::Contains("warning: “d”: text d is cut\n"));
 }
 
 TEST_CASE("a name with spaces is shown as it must be typed", "[cli]") {

@@ -70,8 +70,8 @@ TEST_CASE("ounces are rounded down to a tenth", "[facts]") {
 
 TEST_CASE("tags state yarn in the studio's units", "[facts]") {
     const Base base = full_base();
-    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g · 420\u00a0m");
-    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz · 455\u00a0yd");
+    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 455\u00a0yd");
     CHECK(first_system(Units::imperial) == UnitSystem::imperial);
     CHECK(first_system(Units::both) == UnitSystem::metric);
     CHECK(second_system(Units::both) == UnitSystem::imperial);
@@ -81,7 +81,7 @@ TEST_CASE("tags state yarn in the studio's units", "[facts]") {
 
 // Regulation (EU) No 1007/2011, article 9(1).
 TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") {
-    CHECK(fibre_statement(full_base()) == "75\u00a0% merino wool · 25\u00a0% polyamide");
+    CHECK(fibre_statement(full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
     const auto fibres = by_share({{"silk", percent(30)}, {"wool", percent(40)}, {"mohair", percent(30)}});
     CHECK(fibres[0].name == "wool");
     CHECK(fibres[1].name == "silk");
@@ -90,5 +90,5 @@ TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") 
 
 // ISO 3758: washing, bleaching, drying, ironing, professional care.
 TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
-    CHECK(care_words(in_process_order(full_base().care)) == "Wash by hand · Do not bleach");
+    CHECK(care_words(in_process_order(full_base().care)) == "Wash by hand\u00a0· Do not bleach");
 }

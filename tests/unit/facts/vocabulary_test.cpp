@@ -187,7 +187,7 @@ TEST_CASE("a dye's facts", "[facts]") {
     CHECK(text(sloe, "dye.family") == "violet");
     CHECK(text(sloe, "dye.fluorescent") == "(none)");
     CHECK(text(sloe, "card.of") == "1 of 2");
-    CHECK(text(sloe, "studio.contact") == "The old pump house · wool@quillmoor.example");
+    CHECK(text(sloe, "studio.contact") == "The old pump house\u00a0· wool@quillmoor.example");
     CHECK(text(sloe, "printed.date") == "30 Nov 2026");
 
     const auto swatches = list(sloe, "dye.swatches");
@@ -214,7 +214,7 @@ TEST_CASE("a dye's facts", "[facts]") {
 
     const auto bases = list(sloe, "dye.bases");
     REQUIRE(bases.size() == 2);
-    CHECK(text(bases[0], "base.fibres") == "75\u00a0% merino wool · 25\u00a0% polyamide");
+    CHECK(text(bases[0], "base.fibres") == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
     CHECK(list(bases[0], "base.swatches").size() == 2);
 }
 
@@ -278,9 +278,9 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "price.blank") == "(none)");
     CHECK(text(third, "lot.wash_note") == "May bleed at first wash: wash apart");
     CHECK(text(third, "lot.alternate") == "Skeins differ a little: alternate two as you knit");
-    CHECK(text(third, "base.put_up") == "100\u00a0g · 420\u00a0m");
-    CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz · 455\u00a0yd");
-    CHECK(text(third, "base.care") == "Wash by hand · Do not bleach");
+    CHECK(text(third, "base.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
+    CHECK(text(third, "base.care") == "Wash by hand\u00a0· Do not bleach");
     const Facts bare = skeins.back().facts;
     CHECK(text(bare, "price.blank") == "Price");
     CHECK(text(bare, "skein.pot") == "(none)");

@@ -70,7 +70,7 @@ TEST_CASE("unknown is not no", "[facts]") {
     CHECK(words(breaks(full)) == "Breaks into");
     CHECK(breaking_words(full) == "breaks into rust");
     CHECK(speckle_words(full.speckle) == "Clean speckles, 2.5\u00a0mm");
-    CHECK(warning_words(full) == "Bleeds · Rubs off · Never rinses clear · Light fastness: moderate");
+    CHECK(warning_words(full) == "Bleeds\u00a0· Rubs off\u00a0· Never rinses clear\u00a0· Light fastness: moderate");
 }
 
 TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]") {
@@ -114,5 +114,6 @@ TEST_CASE("a name that repeats says which it is", "[facts]") {
 TEST_CASE("a jar says how its dyes behave", "[facts]") {
     const Records records = studio_records();
     CHECK(behaviour_words(records, records.jars[0]) == "Breaks into rust, bleeds");
-    CHECK(behaviour_words(records, records.jars[1]) == "Ember: breaking not tried · Sloe: breaks into rust, bleeds");
+    CHECK(behaviour_words(records, records.jars[1]) ==
+          "Ember: breaking not tried\u00a0· Sloe: breaks into rust, bleeds");
 }

@@ -1,0 +1,192 @@
+#include "source/amounts.h"
+
+#include "base/nearest.h"
+#include "base/number.h"
+#include "base/words.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+#include <vector>
+
+namespace dyeleaf {
+
+namespace {
+
+// Exact by the international yard and pound agreement of 1959: in = 25.4 mm, yd = 0.9144 m, oz = 28.349523125 g,
+// lb = 453.59237 g. The point is that of PDF and CSS, 1/72 in.
+constexpr std::array paper_units = {Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}, Unit{"pt", 25.4 / 72}};
+constexpr std::array yarn_units = {Unit{"m", 1000}, Unit{"km", 1e6}, Unit{"yd", 914.4}};
+constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1000}, Unit{"oz", 28.349523125},
+                                   Unit{"lb", 453.59237}};
+constexpr std::array volume_units = {Unit{"mL", 1}, Unit{"L", 1000}};
+constexpr std::array density_units = {Unit{"g/mL", 1}};
+constexpr std::array share_units = {Unit{"%", 1}};
+
+// What people write for a unit, and the unit.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 33> spellings = {{
+    {"gr", "g"},           {"gm", "g"},      {"gram", "g"},        {"grams", "g"},        {"kilo", "kg"},
+    {"kilos", "kg"},       {"ounce", "oz"},  {"ounces", "oz"},     {"lbs", "lb"},         {"pound", "lb"},
+    {"pounds", "lb"},      {"inch", "in"},   {"inches", "in"},     {"\"", "in"},          {"”", "in"},
+    {"point", "pt"},       {"points", "pt"}, {"pts", "pt"},        {"metre", "m"},        {"metres", "m"},
+    {"meter", "m"},        {"meters", "m"},  {"mtr", "m"},         {"yard", "yd"},        {"yards", "yd"},
+    {"yds", "yd"},         {"cc", "mL"},     {"millilitre", "mL"}, {"millilitres", "mL"}, {"milliliter", "mL"},
+    {"milliliters", "mL"}, {"percent", "%"}, {"per cent", "%"},
+}};
+
+constexpr std::array kitchen_measures = {"tsp",         "tbsp",  "teaspoon", "teaspoons", "tablespoon",
+                                         "tablespoons", "spoon", "spoons",   "cup",       "cups",
+                                         "fl oz",       "floz",  "pint",     "pinch"};
+
+const std::array<const Dimension*, 6>& all_dimensions() {
+    static const std::array<const Dimension*, 6> all = {&dimensions::paper_length, &dimensions::yarn_length,
+                                                        &dimensions::mass,         &dimensions::volume,
+                                                        &dimensions::density,      &dimensions::share};
+    return all;
+}
+
+const Unit* find_unit(const Dimension& dimension, std::string_view name) {
+    const auto unit = std::ranges::find_if(dimension.units,
+                                           [&](const Unit& one) { return lower_case(one.name) == lower_case(name); });
+    return unit == dimension.units.end() ? nullptr : &*unit;
+}
+
+std::vector<std::string> unit_names(const Dimension& dimension) {
+    std::vector<std::string> names;
+    for (const Unit& unit : dimension.units)
+        names.emplace_back(unit.name);
+    return names;
+}
+
+std::string example_of(const Dimension& dimension) {
+    return "2.5 " + std::string{dimension.units.front().name};
+}
+
+std::string shown(std::string_view text) {
+    return in_quotes(shortened(text, 40));
+}
+
+bool is_digit(char c) {
+    return c >= '0' && c <= '9';
+}
+
+// What is wrong with a value, and what to write instead.
+struct Complaint {
+    std::string message, help;
+};
+
+bool has_fraction(std::string_view text) {
+    constexpr std::array signs = {"½", "¼", "¾", "⅓", "⅔", "⅛", "/"};
+    return std::ranges::any_of(signs, [&](std::string_view sign) { return text.find(sign) != std::string_view::npos; });
+}
+
+Complaint about_number(const std::string& text, const Dimension& dimension) {
+    const std::string example = example_of(dimension);
+    if (has_fraction(text)) return {shown(text) + " has a fraction in it", "write it with a point, like " + example};
+    if (text.starts_with("“") || text.starts_with("„"))
+        return {shown(text) + " has curly quotation marks", "use straight ones, \"" + example + "\", or none"};
+    if (text.find('-', 1) != std::string::npos || text.find("–") != std::string::npos ||
+        text.find("±") != std::string::npos)
+        return {shown(text) + " is more than one number", "write one number with its unit, like " + example};
+    return {shown(text) + " is not a number with a unit", "write the number first, like " + example};
+}
+
+Complaint about_unit(const std::string& text, const std::string& number, const std::string& unit,
+                     const Dimension& dimension) {
+    const std::string noun{dimension.noun};
+    const std::string lower = lower_case(unit);
+    const std::string units = "use one of: " + joined(unit_names(dimension), ", ");
+    if (has_fraction(unit) && lower != "g/l") return about_number(text, dimension);
+    const auto meant = std::ranges::find(spellings, lower, &std::pair<std::string_view, std::string_view>::first);
+    if (meant != spellings.end() && find_unit(dimension, meant->second) != nullptr)
+        return {shown(unit) + " is not how units are written here",
+                "write " + in_quotes(number + " " + std::string{meant->second})};
+    if (std::ranges::find(kitchen_measures, lower) != kitchen_measures.end())
+        return {shown(unit) + " is not the same amount for everybody", units};
+    for (const Dimension* other : all_dimensions()) {
+        if (find_unit(*other, unit) == nullptr) continue;
+        return {shown(text) + " is a " + std::string{other->noun} + ", and here belongs a " + noun, units};
+    }
+    const auto close = nearest(unit, unit_names(dimension));
+    return {shown(unit) + " is not a unit of " + noun,
+            (close ? "did you mean " + in_quotes(*close) + "? " : std::string{}) + units};
+}
+
+Complaint about_bounds(const std::string& text, const std::string& what, double value, const Unit& unit,
+                       Bounds bounds) {
+    const bool low = value < bounds.least;
+    const double bound = (low ? bounds.least : bounds.most) / unit.factor;
+    const bool only_not_zero = low && value <= 0 && bound < 0.02;
+    return {what + " of " + text + " is too " + (low ? "small" : "large"),
+            only_not_zero ? std::string{"it must be more than zero"}
+                          : std::string{low ? "the least is " : "the most is "} + significant(bound, 4) + " " +
+                                std::string{unit.name}};
+}
+
+std::optional<double> complain(const Node& node, const Complaint& complaint, Diagnostics& diagnostics) {
+    diagnostics.error(node.spot, complaint.message, complaint.help);
+    return std::nullopt;
+}
+
+} // namespace
+
+namespace dimensions {
+const Dimension paper_length{"length", paper_units};
+const Dimension yarn_length{"length of yarn", yarn_units};
+const Dimension mass{"weight", mass_units};
+const Dimension volume{"volume", volume_units};
+const Dimension density{"density", density_units};
+const Dimension share{"share", share_units};
+} // namespace dimensions
+
+std::optional<double> read_amount(const Node& node, const std::string& what, const Dimension& dimension, Bounds bounds,
+                                  Diagnostics& diagnostics) {
+    const auto text = with_decimal_point(node, std::string{trimmed(node.text)}, diagnostics);
+    if (!text) return std::nullopt;
+    const std::size_t end = std::min(text->find_first_not_of("0123456789.+-"), text->size());
+    const std::string number_text = text->substr(0, end);
+    const std::string unit_name{trimmed(std::string_view{*text}.substr(end))};
+    const auto number = parse_decimal(number_text);
+    if (!number) return complain(node, about_number(*text, dimension), diagnostics);
+    if (unit_name.empty()) {
+        const std::string unit{dimension.units.front().name};
+        return complain(node, {shown(*text) + " has no unit", "write " + in_quotes(*text + " " + unit)}, diagnostics);
+    }
+    const Unit* unit = find_unit(dimension, unit_name);
+    if (unit == nullptr) return complain(node, about_unit(*text, number_text, unit_name, dimension), diagnostics);
+    const double value = *number * unit->factor;
+    if (value >= bounds.least && value <= bounds.most) return value;
+    return complain(node, about_bounds(*text, what, value, *unit, bounds), diagnostics);
+}
+
+std::optional<std::string> with_decimal_point(const Node& node, const std::string& text, Diagnostics& diagnostics) {
+    const std::size_t comma = text.find(',');
+    if (comma == std::string::npos) return text;
+    std::size_t after = comma + 1;
+    while (after < text.size() && is_digit(text[after]))
+        ++after;
+    const bool one_comma = text.find(',', after) == std::string::npos && text.find('.') == std::string::npos;
+    const bool in_a_number = comma > 0 && is_digit(text[comma - 1]) && after > comma + 1;
+    if (!one_comma || !in_a_number) {
+        diagnostics.error(node.spot, shown(text) + " has a comma in it that cannot be read",
+                          "write one number, with a point before its decimals");
+        return std::nullopt;
+    }
+    std::string point = text;
+    point[comma] = '.';
+    if (after == comma + 4 && !text.starts_with("0,")) {
+        std::string thousands = text;
+        thousands.erase(comma, 1);
+        diagnostics.error(node.spot, "the comma in " + shown(text) + " can be read in two ways",
+                          "write " + thousands + " or " + point);
+        return std::nullopt;
+    }
+    if (!node.quoted) {
+        diagnostics.error(node.spot, "a decimal comma in " + shown(text), "write a point: " + point);
+        return std::nullopt;
+    }
+    diagnostics.warning(node.spot, shown(text) + " is read as " + point, "write a point: " + point);
+    return point;
+}
+
+} // namespace dyeleaf
