@@ -130,7 +130,11 @@ const Vocabulary& lot_vocabulary() {
                       [](const LotView& v) { return v.lot->alternate ? alternate_words : std::string_view{}; }),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
                       [](const LotView& v) { return may_bleed(v) ? wash_apart_words : std::string_view{}; }),
-            Row::patch("lot.patch", "its colour", [](const LotView& v) { return patch_of(*v.records, *v.lot); }),
+            Row::patch("lot.patch", "its colour, where one was taken",
+                       [](const LotView& v) -> std::optional<Patch> {
+                           if (!v.lot->colour) return std::nullopt;
+                           return patch_of(*v.records, *v.lot);
+                       }),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
         }};
     return vocabulary;

@@ -22,13 +22,15 @@ StrokePath edge(Rect rect, Length corner, std::vector<Length> dash = {}) {
     return {rounded_path(inside, corner), outline, hairline, std::move(dash)};
 }
 
-Path cut_corner_path(Rect rect) {
+// Cut along the same slant whether or not the patch bleeds at that corner.
+Path cut_corner_path(Rect rect, Rect inked) {
     const Length cut = smaller(rect.size.width, rect.size.height) * 0.3;
-    return {MoveTo{rect.origin},
-            LineTo{{rect.right(), rect.top()}},
-            LineTo{{rect.right(), rect.bottom() - cut}},
-            LineTo{{rect.right() - cut, rect.bottom()}},
-            LineTo{{rect.left(), rect.bottom()}},
+    const Length slant = cut + (inked.right() - rect.right()) + (inked.bottom() - rect.bottom());
+    return {MoveTo{inked.origin},
+            LineTo{{inked.right(), inked.top()}},
+            LineTo{{inked.right(), inked.bottom() - slant}},
+            LineTo{{inked.right() - slant, inked.bottom()}},
+            LineTo{{inked.left(), inked.bottom()}},
             ClosePath{}};
 }
 
@@ -47,23 +49,23 @@ Group hatching(Rect rect, Length corner, Rgb colour) {
 
 } // namespace
 
-std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Length corner) {
+std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Rect inked, Length corner) {
     std::vector<DisplayItem> items;
     switch (patch.kind) {
     case Patch::Kind::recorded:
-        items.emplace_back(FillPath{rounded_path(rect, corner), patch.colour});
-        if (fades_into_paper(patch.colour)) items.emplace_back(edge(rect, corner));
+        items.emplace_back(FillPath{rounded_path(inked, corner), patch.colour});
+        if (fades_into_paper(patch.colour)) items.emplace_back(edge(inked, corner));
         break;
     case Patch::Kind::estimated:
-        items.emplace_back(FillPath{cut_corner_path(rect), patch.colour});
+        items.emplace_back(FillPath{cut_corner_path(rect, inked), patch.colour});
         if (fades_into_paper(patch.colour)) {
-            items.emplace_back(StrokePath{cut_corner_path(rect), outline, hairline, {}});
+            items.emplace_back(StrokePath{cut_corner_path(rect, inked), outline, hairline, {}});
         }
         break;
     case Patch::Kind::not_recorded: items.emplace_back(edge(rect, corner, {mm(0.9), mm(0.7)})); break;
     case Patch::Kind::not_printable:
-        items.emplace_back(hatching(rect, corner, patch.colour));
-        items.emplace_back(edge(rect, corner));
+        items.emplace_back(hatching(inked, corner, patch.colour));
+        items.emplace_back(edge(inked, corner));
         break;
     }
     return items;

@@ -10,7 +10,8 @@ namespace dyeleaf {
 
 // recorded: the colour, outlined where it is nearly as light as paper; estimated: the same with its lower right corner
 // cut away; not recorded: a dashed frame round bare paper; not printable: hatched in the nearest tint.
-std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Length corner);
+// `inked` is `rect`, grown where the patch bleeds off the label; what marks a patch lies inside `rect`.
+std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Rect inked, Length corner);
 
 // What the words on it stand on: its colour, or paper.
 Rgb ground_of(const Patch& patch);

@@ -294,7 +294,7 @@ class Placer {
     }
 
     void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
-        for (DisplayItem& item : draw_patch(patch.patch, rect, box.corner))
+        for (DisplayItem& item : draw_patch(patch.patch, rect, bled(rect), box.corner))
             list_->items.push_back(std::move(item));
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
         context.ground = ground_of(patch.patch);

@@ -29,6 +29,11 @@ void refuse_repeated_ids(std::vector<Item>& items, const std::string& word, Diag
     });
 }
 
+// Whether a complaint will be kept; looking for near words takes its time.
+bool is_read(const Diagnostics& diagnostics) {
+    return diagnostics.errors() < Diagnostics::most;
+}
+
 // The ids of one list, looked up by every reference to it.
 class Known {
   public:
@@ -45,7 +50,7 @@ class Known {
     void check(const Id& id, Diagnostics& diagnostics) const {
         if (id.value.empty() || has(id.value)) return; // an empty one has had its complaint
         diagnostics.error(id.spot, "there is no " + word_ + " with the id " + in_quotes(id.value),
-                          suggest(id.value, ids_));
+                          is_read(diagnostics) ? suggest(id.value, ids_) : std::string{});
     }
 
   private:
@@ -53,20 +58,23 @@ class Known {
     std::vector<std::string> ids_, sorted_;
 };
 
+// Follows each dye to its successor, and complains about those that come round to themselves.
 void check_successors(const std::vector<Dye>& dyes, Diagnostics& diagnostics) {
     std::map<std::string, const Dye*> by_id;
     for (const Dye& dye : dyes)
         by_id[dye.id.value] = &dye;
-    for (const Dye& dye : dyes) {
-        const Dye* next = &dye;
-        for (std::size_t step = 0; step <= dyes.size() && next != nullptr && next->replaced_by; ++step) {
-            const auto found = by_id.find(next->replaced_by->value);
-            next = found == by_id.end() ? nullptr : found->second;
-            if (next != &dye) continue;
-            diagnostics.error(dye.replaced_by->spot, in_quotes(dye.id.value) + " is replaced by itself in the end",
-                              "name the dye that you use now");
-            break;
+    std::map<const Dye*, std::size_t> walk_of; // on which walk each was come across
+    for (std::size_t walk = 0; walk < dyes.size(); ++walk) {
+        const Dye* dye = &dyes[walk];
+        while (dye != nullptr && dye->replaced_by && walk_of.emplace(dye, walk).second) {
+            const auto next = by_id.find(dye->replaced_by->value);
+            dye = next == by_id.end() ? nullptr : next->second;
         }
+        if (dye == nullptr || !dye->replaced_by || walk_of[dye] != walk) continue;
+        const Dye* next = by_id[dye->replaced_by->value];
+        diagnostics.error(dye->replaced_by->spot,
+                          in_quotes(dye->id.value) + " is replaced by itself" + (next == dye ? "" : " in the end"),
+                          "name the dye that you use now");
     }
 }
 
@@ -106,7 +114,7 @@ void resolve_parts(Jar& jar, const Known& dyes, const Known& ingredients, Diagno
         std::vector<std::string> known = dyes.ids();
         known.insert(known.end(), ingredients.ids().begin(), ingredients.ids().end());
         diagnostics.error(part.id.spot, "there is no dye or ingredient with the id " + in_quotes(part.id.value),
-                          suggest(part.id.value, known));
+                          is_read(diagnostics) ? suggest(part.id.value, known) : std::string{});
     }
     if (all_known && !has_dye && !jar.parts.empty()) {
         diagnostics.error(jar.parts.front().id.spot, "none of these parts is a dye",

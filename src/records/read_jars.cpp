@@ -46,8 +46,14 @@ std::optional<Part> read_part(const Entry& entry, const std::string& what, Diagn
                               " without the %, and the same for the other parts");
         return std::nullopt;
     }
-    const bool has_unit =
-        !text.empty() && ((text.back() >= 'a' && text.back() <= 'z') || (text.back() >= 'A' && text.back() <= 'Z'));
+    if (lower_case(text).ends_with("ml")) {
+        diagnostics.error(node.spot,
+                          in_quotes(shortened(text, 40)) + " is a volume, and parts are plain numbers or weights",
+                          "for a mix by volume write how many spoons of each: {dye: 1, salt: 4}");
+        return std::nullopt;
+    }
+    const bool has_digits = text.find_first_of("0123456789") != std::string_view::npos;
+    const bool has_unit = has_digits && text.find_first_not_of("0123456789.,+-") != std::string_view::npos;
     if (has_unit) {
         part.mass = read_mass(node, what, jar_mass, diagnostics);
         if (!part.mass) return std::nullopt;

@@ -1,6 +1,7 @@
 #include "records/read_values.h"
 
 #include "base/number.h"
+#include "source/amounts.h"
 #include "source/values.h"
 
 #include <algorithm>
@@ -111,6 +112,8 @@ std::optional<std::string> rgb_as_hex(std::string_view text) {
 Complaint about_colour(const std::string& text) {
     const std::string lower = lower_case(text);
     const std::string not_one = shown(text) + " is not a colour";
+    if (const auto bare = within_curly_quotes(text))
+        return {"the quotation marks of this colour are curly", "write \"" + *bare + "\", with straight ones"};
     if (text.starts_with('#')) {
         const std::string_view digits = std::string_view{text}.substr(1);
         if (!std::ranges::all_of(digits, is_hex_digit))

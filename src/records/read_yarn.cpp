@@ -85,6 +85,11 @@ std::optional<std::vector<Care>> read_care(const Node& node, const std::string& 
 }
 
 void read_skein(const Node& node, Base& base, Diagnostics& diagnostics) {
+    if (node.kind != Node::Kind::map) {
+        diagnostics.error(node.spot, "the skein has a weight and a length, each with its name",
+                          "write skein: {weight: 100 g, length: 420 m}");
+        return;
+    }
     Fields fields{node, "skein", diagnostics};
     const auto weight = within(read_mass, {grams(1), grams(100'000)});
     const auto length = within(read_yarn_length, {metres(1), metres(100'000)});

@@ -83,8 +83,8 @@ bool has_fraction(std::string_view text) {
 Complaint about_number(const std::string& text, const Dimension& dimension) {
     const std::string example = example_of(dimension);
     if (has_fraction(text)) return {shown(text) + " has a fraction in it", "write it with a point, like " + example};
-    if (text.starts_with("“") || text.starts_with("„"))
-        return {shown(text) + " has curly quotation marks", "use straight ones, \"" + example + "\", or none"};
+    if (const auto bare = within_curly_quotes(text))
+        return {"the quotation marks of " + shown(*bare) + " are curly", "write " + *bare + " without them"};
     if (text.find('-', 1) != std::string::npos || text.find("–") != std::string::npos ||
         text.find("±") != std::string::npos)
         return {shown(text) + " is more than one number", "write one number with its unit, like " + example};
@@ -104,7 +104,8 @@ Complaint about_unit(const std::string& text, const std::string& number, const s
     if (std::ranges::find(kitchen_measures, lower) != kitchen_measures.end())
         return {shown(unit) + " is not the same amount for everybody", units};
     for (const Dimension* other : all_dimensions()) {
-        if (find_unit(*other, unit) == nullptr) continue;
+        const bool both_lengths = other->noun.ends_with("length") && noun.ends_with("length");
+        if (both_lengths || find_unit(*other, unit) == nullptr) continue;
         return {shown(text) + " is a " + std::string{other->noun} + ", and here belongs a " + noun, units};
     }
     const auto close = nearest(unit, unit_names(dimension));
@@ -132,7 +133,7 @@ std::optional<double> complain(const Node& node, const Complaint& complaint, Dia
 
 namespace dimensions {
 const Dimension paper_length{"length", paper_units};
-const Dimension yarn_length{"length of yarn", yarn_units};
+const Dimension yarn_length{"yarn length", yarn_units};
 const Dimension mass{"weight", mass_units};
 const Dimension volume{"volume", volume_units};
 const Dimension density{"density", density_units};
@@ -157,6 +158,19 @@ std::optional<double> read_amount(const Node& node, const std::string& what, con
     const double value = *number * unit->factor;
     if (value >= bounds.least && value <= bounds.most) return value;
     return complain(node, about_bounds(*text, what, value, *unit, bounds), diagnostics);
+}
+
+std::optional<std::string> within_curly_quotes(std::string_view text) {
+    constexpr std::array marks = {"“", "”", "„", "‘", "’"};
+    bool found = false;
+    for (const std::string_view mark : marks) {
+        if (text.starts_with(mark)) {
+            text.remove_prefix(mark.size());
+            found = true;
+        }
+        if (text.ends_with(mark)) text.remove_suffix(mark.size());
+    }
+    return found && !text.empty() ? std::optional{std::string{text}} : std::nullopt;
 }
 
 std::optional<std::string> with_decimal_point(const Node& node, const std::string& text, Diagnostics& diagnostics) {

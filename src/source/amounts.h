@@ -34,6 +34,9 @@ struct Bounds {
 std::optional<double> read_amount(const Node& node, const std::string& what, const Dimension& dimension, Bounds bounds,
                                   Diagnostics& diagnostics);
 
+// What stands within “curly” quotation marks, which word processors make of straight ones; nothing without them.
+std::optional<std::string> within_curly_quotes(std::string_view text);
+
 // `text` with a decimal point for a decimal comma. A comma in quotes is read so, with a warning; elsewhere it is an
 // error and there is nothing: it might part two values of a list. So is one that might part thousands.
 std::optional<std::string> with_decimal_point(const Node& node, const std::string& text, Diagnostics& diagnostics);

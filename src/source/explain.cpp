@@ -170,17 +170,36 @@ Explanation about_brackets(std::string_view text, std::size_t offset, std::size_
             "write " + close + " where it ends, and a comma between two entries"};
 }
 
-Explanation about_first_character(std::string_view text, std::size_t offset) {
+// The value that holds `offset`: on its line, behind the colon, bracket or comma before it.
+std::string_view value_around(std::string_view text, std::size_t offset, bool in_brackets) {
     const Line line = line_at(text, offset);
-    const std::string_view rest = trimmed(line.whole.substr(std::min(offset - line.start, line.whole.size())));
-    return {offset, "a text cannot begin with " + shown(rest.substr(0, 1)), quote_it(key_before(line, offset), rest)};
+    std::size_t begin = line.start + line.content();
+    for (std::size_t at = begin; at < offset; ++at) {
+        const bool ends_key = text.substr(at).starts_with(": ");
+        if (ends_key || (in_brackets && std::string_view{"[{,"}.find(text[at]) != none)) begin = at + 1;
+    }
+    const std::string_view rest = line.whole.substr(begin - line.start);
+    const std::string_view value = in_brackets ? rest.substr(0, rest.find_first_of(",]}")) : rest;
+    return trimmed(value);
+}
+
+// Some characters mean something to the reader where a text begins, or before a comma in brackets.
+Explanation about_character(std::string_view text, std::size_t offset, bool in_brackets) {
+    const std::string_view value = value_around(text, offset, in_brackets);
+    const std::size_t begin = value.empty() ? offset : static_cast<std::size_t>(value.data() - text.data());
+    const std::string character = shown(text.substr(offset, 1));
+    const std::string_view key = in_brackets ? std::string_view{} : key_before(line_at(text, offset), begin);
+    return {offset,
+            begin == offset ? "a text cannot begin with " + character
+                            : "a " + character + " here needs quotes around the text",
+            quote_it(key, value)};
 }
 
 // The reader stops behind the mark that begins a text of several lines.
 Explanation about_block(std::string_view text, std::size_t offset) {
     const Line line = line_at(text, offset);
     const std::size_t mark = line.whole.substr(0, offset - line.start).find_last_of("|>");
-    return about_first_character(text, mark == none ? offset : line.start + mark);
+    return about_character(text, mark == none ? offset : line.start + mark, false);
 }
 
 bool is_any(std::string_view said, std::initializer_list<std::string_view> known) {
@@ -208,7 +227,7 @@ Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
     if (is(reader::UNKNOWN_TOKEN, reader::CHAR_IN_ALIAS, reader::CHAR_IN_ANCHOR, reader::ALIAS_NOT_FOUND,
            reader::ANCHOR_NOT_FOUND, reader::UNKNOWN_ANCHOR, reader::CHAR_IN_TAG_HANDLE, reader::TAG_WITH_NO_SUFFIX,
            reader::END_OF_VERBATIM_TAG, reader::MULTIPLE_TAGS, reader::MULTIPLE_ANCHORS, reader::ALIAS_CONTENT)) {
-        return about_first_character(text, offset);
+        return about_character(text, offset, bracket.has_value());
     }
     if (is(reader::INVALID_ESCAPE, reader::INVALID_HEX, reader::INVALID_UNICODE)) {
         return {offset, "a backslash stands before something it cannot change",

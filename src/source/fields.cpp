@@ -41,9 +41,8 @@ const Node* Fields::take(std::string_view key) {
     if (entry == node_->entries.end()) return nullptr;
     const Node& value = entry->node();
     if (value.kind != Node::Kind::nothing) return &value;
-    diagnostics_->error(
-        entry->key_spot, "nothing stands after " + in_quotes(key),
-        R"(write its value, or leave the line out; a value that starts with # needs quotes: "#8d7fa8")");
+    diagnostics_->error(entry->key_spot, "nothing stands after " + in_quotes(key),
+                        "write its value after the colon, or leave the line out");
     return nullptr;
 }
 

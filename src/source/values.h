@@ -71,7 +71,7 @@ std::optional<T> read_choice(const Node& node, const std::string& what,
         words.push_back(word);
     }
     const auto close = nearest(*text, words);
-    diagnostics.error(node.spot, in_quotes(*text) + " is not a " + what,
+    diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not one of the words for " + in_quotes(what),
                       (close ? "did you mean " + in_quotes(*close) + "? " : std::string{}) +
                           "the words are: " + joined(words, ", "));
     return std::nullopt;

@@ -79,11 +79,11 @@ TEST_CASE("progress is shown to nobody at first, and never to a file", "[cli]") 
 TEST_CASE("the data folder is the one that DYELEAF_HOME names, or an error", "[cli]") {
     Diagnostics diagnostics;
     const std::filesystem::path source = std::filesystem::path{DYELEAF_FONTS}.parent_path();
-    CHECK(find_data_folder(source.string(), "nowhere/dyeleaf", "nowhere", diagnostics) == source);
-    CHECK(find_data_folder(std::nullopt, "nowhere/dyeleaf", source, diagnostics) == source);
-    CHECK(find_data_folder(std::nullopt, source / "build" / "dyeleaf", "nowhere", diagnostics) == source / "");
+    CHECK(find_data_folder(source.string(), "/nowhere/build/dyeleaf", "/nowhere", diagnostics) == source);
+    CHECK(find_data_folder(std::nullopt, "/nowhere/build/dyeleaf", source, diagnostics) == source);
+    CHECK(find_data_folder(std::nullopt, source / "build" / "dyeleaf", "/nowhere", diagnostics) == source / "");
     CHECK(diagnostics.errors() == 0);
-    CHECK_FALSE(find_data_folder("nowhere", source / "build" / "dyeleaf", source, diagnostics));
-    CHECK_FALSE(find_data_folder(std::nullopt, "nowhere/dyeleaf", "nowhere", diagnostics));
+    CHECK_FALSE(find_data_folder("/nowhere", source / "build" / "dyeleaf", source, diagnostics));
+    CHECK_FALSE(find_data_folder(std::nullopt, "/nowhere/build/dyeleaf", "/nowhere", diagnostics));
     CHECK(diagnostics.errors() == 2);
 }

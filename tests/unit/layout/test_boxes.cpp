@@ -36,7 +36,8 @@ std::optional<Design> design_of(const std::string& text, Diagnostics& diagnostic
 
 std::string written(const Diagnostics& diagnostics) {
     std::string text;
-    for (const Diagnostic& diagnostic : diagnostics.sorted()) text += describe(diagnostic);
+    for (const Diagnostic& diagnostic : diagnostics.sorted())
+        text += describe(diagnostic);
     return text;
 }
 
@@ -72,7 +73,8 @@ TEST_CASE("boxes lie where they should", "[layout]") {
             REQUIRE(design);
             const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
             std::string expected = one.body.substr(cut + 10);
-            while (expected.ends_with("\n\n")) expected.pop_back();
+            while (expected.ends_with("\n\n"))
+                expected.pop_back();
             CHECK(dump_boxes(*design, items.front(), {mm(60), mm(40)}, typesetter()) == expected);
         }
     }
@@ -80,9 +82,12 @@ TEST_CASE("boxes lie where they should", "[layout]") {
 
 TEST_CASE("a long text shrinks, then is cut with a warning that names record and text", "[layout]") {
     Records records = sample_records();
-    const std::string layout = "layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
-                               "front: {text: \"{dye.name}\", style: {font: Inter, size: 12 pt, smallest: 8 pt, lines: 1}}\n";
-    SECTION("it fits") { CHECK(complaints(layout, records).empty()); }
+    const std::string layout =
+        "layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
+        "front: {text: \"{dye.name}\", style: {font: Inter, size: 12 pt, smallest: 8 pt, lines: 1}}\n";
+    SECTION("it fits") {
+        CHECK(complaints(layout, records).empty());
+    }
     SECTION("it fits once shrunk") {
         records.dyes[0].name = "Hedge in late October";
         CHECK(complaints(layout, records).empty());
@@ -114,17 +119,21 @@ namespace {
 std::string jar_layout(const std::string& shape, const std::string& extra) {
     return "layout: t\nfor: jars\nshape: {" + shape + "}\n" +
            "styles: {body: {font: Inter, size: 7 pt}}\nfront:\n  column:\n    holds:\n" + extra +
-           "      - {caution: not-food}\n      - {caution: dust}\n      - {caution: airtight}\n      - {caution: hazards}\n";
+           "      - {caution: not-food}\n      - {caution: dust}\n      - {caution: airtight}\n      - {caution: "
+           "hazards}\n";
 }
 
 } // namespace
 
 TEST_CASE("cautions never shrink and never lie on something", "[layout]") {
-    SECTION("room enough") { CHECK(complaints(jar_layout("width: 80 mm, height: 60 mm", "")).empty()); }
+    SECTION("room enough") {
+        CHECK(complaints(jar_layout("width: 80 mm, height: 60 mm", "")).empty());
+    }
     SECTION("too little room is an error") {
         const auto found = complaints(jar_layout("width: 80 mm, height: 12 mm", ""));
         REQUIRE_FALSE(found.empty());
-        for (const Diagnostic& one : found) CHECK(one.message.find("“sloe-shaker”") != std::string::npos);
+        for (const Diagnostic& one : found)
+            CHECK(one.message.find("“sloe-shaker”") != std::string::npos);
         CHECK(std::ranges::any_of(found, [](const Diagnostic& one) { return one.severity == Severity::error; }));
     }
     SECTION("on a hole") {
@@ -135,17 +144,18 @@ TEST_CASE("cautions never shrink and never lie on something", "[layout]") {
         CHECK(found[0].message.find("lies on a hole") != std::string::npos);
     }
     SECTION("on a colour") {
-        const auto found = complaints("layout: t\nfor: jars\nshape: {width: 80 mm, height: 60 mm}\n"
-                                      "styles: {body: {font: Inter, size: 7 pt}}\nfront:\n  column:\n    holds:\n"
-                                      "      - layers: [{swatch: jar.patch}, {caution: not-food}]\n"
-                                      "      - {caution: dust}\n      - {caution: airtight}\n      - {caution: hazards}\n");
+        const auto found =
+            complaints("layout: t\nfor: jars\nshape: {width: 80 mm, height: 60 mm}\n"
+                       "styles: {body: {font: Inter, size: 7 pt}}\nfront:\n  column:\n    holds:\n"
+                       "      - layers: [{swatch: jar.patch}, {caution: not-food}]\n"
+                       "      - {caution: dust}\n      - {caution: airtight}\n      - {caution: hazards}\n");
         REQUIRE(found.size() == 1);
         CHECK(found[0].severity == Severity::error);
         CHECK(found[0].message == "“sloe-shaker”: the caution “NOT FOOD” lies on a colour");
     }
     SECTION("on the strip that is stuck over") {
-        const auto found = complaints(jar_layout("width: 80 mm, height: 60 mm", "") +
-                                      "overlap: {edge: left, depth: 5 mm}\n");
+        const auto found =
+            complaints(jar_layout("width: 80 mm, height: 60 mm", "") + "overlap: {edge: left, depth: 5 mm}\n");
         REQUIRE_FALSE(found.empty());
         CHECK(found[0].message.find("lies on the strip that is stuck over") != std::string::npos);
     }
@@ -160,9 +170,10 @@ TEST_CASE("text too close to the edge is a warning", "[layout]") {
 
 TEST_CASE("text on a swatch is black or white by contrast", "[layout]") {
     Diagnostics diagnostics;
-    const auto design = design_of("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
-                                  "front: {swatch: dye.swatch.deepest, holds: [{text: \"{dye.code}\", style: {font: Inter}}]}\n",
-                                  diagnostics);
+    const auto design =
+        design_of("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm}\n"
+                  "front: {swatch: dye.swatch.deepest, holds: [{text: \"{dye.code}\", style: {font: Inter}}]}\n",
+                  diagnostics);
     REQUIRE(design);
     Records records = sample_records();
     const auto ink_on = [&](Rgb colour) {
@@ -176,4 +187,42 @@ TEST_CASE("text on a swatch is black or white by contrast", "[layout]") {
     };
     CHECK(ink_on({0.1, 0.1, 0.3}) == Rgb{1, 1, 1});
     CHECK(ink_on({0.9, 0.9, 0.6}) == Rgb{0, 0, 0});
+}
+
+namespace {
+
+// The rectangle around a filled path's corners.
+Rect around(const FillPath& fill) {
+    Rect rect{{metres(1), metres(1)}, {}};
+    Point most;
+    for (const auto& piece : fill.path) {
+        const Point* point = nullptr;
+        if (const auto* move = std::get_if<MoveTo>(&piece)) point = &move->to;
+        if (const auto* line = std::get_if<LineTo>(&piece)) point = &line->to;
+        if (point == nullptr) continue;
+        rect.origin = {smaller(rect.origin.x, point->x), smaller(rect.origin.y, point->y)};
+        most = {larger(most.x, point->x), larger(most.y, point->y)};
+    }
+    rect.size = {most.x - rect.origin.x, most.y - rect.origin.y};
+    return rect;
+}
+
+} // namespace
+
+TEST_CASE("a colour that reaches the edge runs on into the bleed, and nothing else does", "[layout]") {
+    Diagnostics diagnostics;
+    const auto design =
+        design_of("layout: t\nfor: dyes\nshape: {width: 40 mm, height: 20 mm, bleed: 3 mm}\n"
+                  "front: {column: [{blank: fill}, {swatch: dye.swatch.deepest, height: 5 mm},"
+                  " {blank: 2 mm}, {swatch: dye.swatch.deepest, height: 5 mm, margin: [0 mm, 4 mm, 0 mm, 4 mm]}]}\n",
+                  diagnostics);
+    REQUIRE(design);
+    const Records records = sample_records();
+    const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+    const auto label = place_label(*design, items.front(), {mm(40), mm(20)}, typesetter(), diagnostics);
+    std::vector<std::string> rects;
+    for (const DisplayItem& item : label.front->items) {
+        if (const auto* fill = std::get_if<FillPath>(&item)) rects.push_back(to_string(around(*fill)));
+    }
+    CHECK(rects == std::vector<std::string>{"-3,8 46x5", "4,15 32x8"});
 }
