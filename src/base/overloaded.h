@@ -3,9 +3,7 @@
 
 namespace dyeleaf {
 
-template <class... Cases> struct Overloaded : Cases... {
-    using Cases::operator()...;
-};
+template <class... Cases> struct Overloaded : Cases... { using Cases::operator()...; };
 template <class... Cases> Overloaded(Cases...) -> Overloaded<Cases...>;
 
 } // namespace dyeleaf

@@ -211,7 +211,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     if (request.skip > 0) {
         diagnostics.warning({},
                             "a sheet that has been through a laser printer once should not go through again: labels "
-                            "can come off inside it; a used sheet is safe in an inkjet");
+                            "can come off inside it; use an inkjet for a part-used sheet");
     }
 
     const Noun noun = product_of(design->items);

@@ -73,7 +73,7 @@ struct StrokePath {
 };
 struct DrawPicture {
     std::string file; // PNG
-    Rect rect;        // stretched to it
+    Rect rect;        // as large as fits in it, in the middle, its shape kept
 };
 
 struct DisplayList;

@@ -58,7 +58,7 @@ struct PdfPainter::Surface {
     std::string bytes;
     CairoSurface surface{cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1)};
     CairoContext context{cairo_create(surface.get())};
-    Player player{Repeats::shown_again};
+    Player player{Medium::pdf};
 };
 
 PdfPainter::PdfPainter() : surface_(std::make_unique<Surface>()) {
@@ -101,7 +101,7 @@ std::string paint_png(const DisplayList& list, double dpi) {
     cairo_set_source_rgb(context.get(), 1, 1, 1);
     cairo_paint(context.get());
     cairo_scale(context.get(), dpi / 72, dpi / 72);
-    Player{Repeats::drawn_again}.play(context.get(), list);
+    Player{Medium::pixels}.play(context.get(), list);
     check(context.get(), "the picture cannot be painted");
 
     std::string bytes;
@@ -115,7 +115,7 @@ std::string paint_svg(const DisplayList& list) {
     const CairoSurface surface{
         cairo_svg_surface_create_for_stream(append, &bytes, list.size.width.in_pt(), list.size.height.in_pt())};
     const CairoContext context{cairo_create(surface.get())};
-    Player{Repeats::drawn_again}.play(context.get(), list);
+    Player{Medium::svg}.play(context.get(), list);
     check(context.get(), "the drawing cannot be painted");
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()), "the drawing cannot be finished");

@@ -1,5 +1,6 @@
 #include "paint/player.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace dyeleaf {
@@ -92,6 +93,11 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
     set_colour(context, draw.colour);
     cairo_set_font_face(context, faces_.face(run.face));
     cairo_set_font_size(context, size);
+    if (medium_ == Medium::pixels) {
+        cairo_glyph_path(context, glyphs_.data(), static_cast<int>(glyphs_.size()));
+        cairo_fill(context);
+        return;
+    }
     // The text goes along, so that it can be searched, copied and read aloud.
     cairo_show_text_glyphs(context, run.text.data(), static_cast<int>(run.text.size()), glyphs_.data(),
                            static_cast<int>(glyphs_.size()), clusters_.data(), static_cast<int>(clusters_.size()),
@@ -100,14 +106,17 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
 
 void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
     cairo_surface_t* image = pictures_.picture(picture.file);
+    const double width = cairo_image_surface_get_width(image);
+    const double height = cairo_image_surface_get_height(image);
+    const Point middle = picture.rect.centre();
+    const double scale = std::min(picture.rect.size.width.in_pt() / width, picture.rect.size.height.in_pt() / height);
     cairo_save(context);
-    cairo_translate(context, points(picture.rect.left()), points(picture.rect.top()));
-    cairo_scale(context, picture.rect.size.width.in_pt() / cairo_image_surface_get_width(image),
-                picture.rect.size.height.in_pt() / cairo_image_surface_get_height(image));
+    cairo_translate(context, points(middle.x) - width * scale / 2, points(middle.y) - height * scale / 2);
+    cairo_scale(context, scale, scale);
     cairo_set_source_surface(context, image, 0, 0);
     // Edge pixels count to the edge instead of fading out beyond it.
     cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
-    cairo_rectangle(context, 0, 0, cairo_image_surface_get_width(image), cairo_image_surface_get_height(image));
+    cairo_rectangle(context, 0, 0, width, height);
     cairo_fill(context);
     cairo_restore(context);
 }
@@ -131,7 +140,7 @@ void Player::draw_item(cairo_t* context, const Group& group) {
 }
 
 cairo_surface_t* Player::form_of(const Group& group) {
-    if (repeats_ == Repeats::drawn_again) return nullptr;
+    if (medium_ != Medium::pdf) return nullptr;
     return forms_.form(group.list, [&](cairo_t* recording) {
         set_options(recording);
         draw(recording, *group.list);

@@ -9,13 +9,13 @@
 
 namespace dyeleaf {
 
-// What becomes of a list that several groups share: on paper it is one object shown often, on a screen the same ink
-// drawn anew, pixel by pixel.
-enum class Repeats { drawn_again, shown_again };
+// What is drawn for. In a PDF a list that several groups share is one object shown often, elsewhere the same ink drawn
+// anew. In pixels glyphs are filled as outlines, since Cairo would move each to a whole pixel.
+enum class Medium { pdf, svg, pixels };
 
 class Player {
   public:
-    explicit Player(Repeats repeats) : repeats_(repeats) {}
+    explicit Player(Medium medium) : medium_(medium) {}
 
     // One page.
     void play(cairo_t* context, const DisplayList& list);
@@ -29,7 +29,7 @@ class Player {
     void draw_item(cairo_t* context, const Group& group);
     cairo_surface_t* form_of(const Group& group);
 
-    Repeats repeats_;
+    Medium medium_;
     Forms forms_;
     FontFaces faces_;
     Pictures pictures_;

@@ -34,7 +34,7 @@ struct ImposeOptions {
 };
 
 // Where each label goes, in reading order. Plain card is filled in rows, the sheet upright or on its side, whichever
-// takes more; room is kept for the test line. A label that is too large for the stock, a cell of another size and a
+// takes more; room is kept for the test line. A label that is too large for the stock or its cells and a
 // skip past the sheet's last cell are errors (`at` is where the stock was asked for).
 std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock& stock, const ImposeOptions& options,
                                    const Spot& at, Diagnostics& diagnostics);

@@ -56,21 +56,21 @@ std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std
 
 // Ready-cut cells.
 
+// A label may be smaller than its cell; it lies in the middle then.
 bool match_cells(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
     constexpr Length play = mm(0.5);
     const CellGrid& grid = *stock.cells;
     const Trim cell{grid.cell, grid.round, {}, {}};
     bool all_match = true;
     for (const Trim& label : labels) {
-        const bool same_size =
-            fits(label.size.width, cell.size.width + play) && fits(cell.size.width, label.size.width + play) &&
-            fits(label.size.height, cell.size.height + play) && fits(cell.size.height, label.size.height + play);
-        if (same_size && label.round == cell.round) continue;
+        const bool fits_in = fits(label.size.width, cell.size.width + play) &&
+                             fits(label.size.height, cell.size.height + play) && (label.round || !cell.round);
+        if (fits_in) continue;
         all_match = false;
         diagnostics.error(at,
                           "the label is " + in_words(label) + ", but the cells of the stock " + in_quotes(stock.name) +
                               " are " + in_words(cell),
-                          "choose plain card or a stock with cells of that size (`dyeleaf stocks` lists them), or "
+                          "choose plain card or a stock with cells that hold it (`dyeleaf stocks` lists them), or "
                           "change the size in the layout");
     }
     return all_match;

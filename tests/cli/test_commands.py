@@ -207,7 +207,7 @@ class Render(Commands):
 
     def test_a_stock_that_does_not_take_the_labels_names_those_that_do(self):
         self.studio()
-        result = self.render("--stock", "a4-2x5-85x54", status=PROBLEMS)
+        result = self.render("--stock", "a4-4x6-round-38", status=PROBLEMS)
         self.assertIn("63.5 × 38.1 mm", result.stderr)
         self.assertRegex(result.stderr, r"these take it: .*a4-3x7-63x38.*page")
 

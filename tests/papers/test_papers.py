@@ -18,6 +18,7 @@ HERE = Path(__file__).resolve().parent
 ROOT = HERE.parent.parent
 PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
 STUDIO = ROOT / "examples" / "studio"
+PICTURES = ROOT / "examples" / "pictures"
 REFERENCE = HERE / "reference"
 DATE = "2026-11-20"
 POINT = 25.4 / 72
@@ -150,18 +151,27 @@ class Papers(unittest.TestCase):
                     self.assertRegex(row, r"yes yes yes +\d+ +\d+ *$")  # embedded, subset, with Unicode values
 
     def test_reading_order(self):
+        """What stands first on the paper comes first in the text."""
         order = {
-            "hang-tag": ["Quillmoor", "skein", "€"],
-            "jar-wrap": ["NOT FOOD", "mask"],
-            "dye-card": ["stock", "card 1 of"],
+            "hang-tag": [
+                "Quillmoor Yarn Works", "Hedge in", "Plain Sock", "100 g · 420 m", "€26.00",
+                "75 % wool · 25 % polyamide", "Wash 30 °C, gentle", "Do not bleach", "Lot 26-117", "skein 1 of 12",
+                "wool@quillmoor.example",
+            ],
+            "jar-wrap": [
+                "1 part Sloe : 1 part fine salt", "18 g", "mixed 2 Nov 2026", "dye lot 77120", "SL", "50 %",
+                "dye by weight", "Sloe", "Fenlight acid", "NOT FOOD", "Wear a dust mask", "H317 H334",
+                "do not breathe", "Keep airtight and dry",
+            ],
+            "dye-card": ["F-308", "Fenlight acid", "Campion", "Plain Sock", "0.25 %", "25 mL", "Does not break", "card 1 of 43"],
         }
         for layout, expected in order.items():
-            text = plain_text(self.single[layout])
-            for word in expected:
-                self.assertIn(word, text, layout)
-        front = words_of(self.single["hang-tag"])[0][1]
-        tops = {text: box[1] for text, box in front}
-        self.assertLess(tops["Quillmoor"], max(box[1] for _, box in front))
+            text = " ".join(plain_text(self.single[layout]).replace("\u00a0", " ").split())
+            at = 0
+            for words in expected:
+                found = text.find(words, at)
+                self.assertNotEqual(-1, found, f"{layout}: “{words}” does not follow “{text[max(0, at - 40):at]}”")
+                at = found + len(words)
 
     def test_cautions_on_every_jar_label(self):
         for layout in ("jar-wrap", "jar-front", "jar-lid"):
@@ -235,6 +245,18 @@ class Papers(unittest.TestCase):
                 result = run("compare", "-metric", "AE", "-fuzz", "12%", reference, picture, "null:", check=False)
                 different = float(result.stderr.split()[0])
                 self.assertLessEqual(different, 60, f"{different} pixels differ from {reference}")
+
+
+    def test_pictures_of_the_readme(self):
+        """The README shows what the program makes now."""
+        run(PICTURES / "make.sh", PROGRAM, self.folder.name)
+        shown = sorted(PICTURES.glob("*.png"))
+        self.assertGreaterEqual(len(shown), 6)
+        for picture in shown:
+            with self.subTest(picture.name):
+                made = Path(self.folder.name) / picture.name
+                result = run("compare", "-metric", "AE", "-fuzz", "12%", picture, made, "null:", check=False)
+                self.assertLessEqual(float(result.stderr.split()[0]), 60, "run examples/pictures/make.sh")
 
 
 def draw(pdf, picture):

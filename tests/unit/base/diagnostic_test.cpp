@@ -16,7 +16,8 @@ std::shared_ptr<const SourceFile> file(const std::string& text) {
 } // namespace
 
 TEST_CASE("a complaint shows its line, a caret and what to write", "[base]") {
-    const Diagnostic one{Severity::error, {file("jars:\n  - holds: 60\n"), 2, 12, 2}, "“60” has no unit", "write “60 mL”"};
+    const Diagnostic one{
+        Severity::error, {file("jars:\n  - holds: 60\n"), 2, 12, 2}, "“60” has no unit", "write “60 mL”"};
     CHECK(describe(one) == "jars.yaml:2:12: error: “60” has no unit\n"
                            "  2 |   - holds: 60\n"
                            "    |            ^^\n"

@@ -32,15 +32,16 @@ Expected split(const std::string& body) {
 std::vector<std::string> written(const Diagnostics& diagnostics, const std::vector<std::string>& expected) {
     std::vector<std::string> lines;
     for (const Diagnostic& one : diagnostics.sorted()) {
-        lines.push_back((one.severity == Severity::error ? "error: " : "warning: ") + std::to_string(one.spot.line) + ":" +
-                        std::to_string(one.spot.column) + " " + one.message);
+        lines.push_back((one.severity == Severity::error ? "error: " : "warning: ") + std::to_string(one.spot.line) +
+                        ":" + std::to_string(one.spot.column) + " " + one.message);
         const bool wants_help = lines.size() < expected.size() && expected[lines.size()].starts_with("help: ");
         if (wants_help) lines.push_back("help: " + one.help);
     }
     return lines;
 }
 
-std::optional<Design> read(const std::shared_ptr<const SourceFile>& file, const Styles& styles, Diagnostics& diagnostics) {
+std::optional<Design> read(const std::shared_ptr<const SourceFile>& file, const Styles& styles,
+                           Diagnostics& diagnostics) {
     const auto node = parse_document(file, diagnostics);
     if (!node) return std::nullopt;
     return read_design(*node, styles, {"Inter", "Vollkorn"}, diagnostics);
@@ -82,7 +83,8 @@ TEST_CASE("the bundled layouts read without a word", "[design]") {
         const auto file = read_file(entry.path(), entry.path().filename().string(), 1U << 20U, diagnostics);
         REQUIRE(file);
         const auto design = read(file, styles, diagnostics);
-        for (const Diagnostic& one : diagnostics.sorted()) INFO(describe(one));
+        for (const Diagnostic& one : diagnostics.sorted())
+            INFO(describe(one));
         CHECK(design.has_value());
         if (design) CHECK(design->name == entry.path().stem().string());
         ++read_layouts;

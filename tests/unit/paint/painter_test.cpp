@@ -181,14 +181,16 @@ TEST_CASE("a PNG has the pixels that its dots to the inch ask for", "[paint]") {
     CHECK(png.substr(16, 8) == std::string{"\0\0\x01\x2c\0\0\0\x96", 8});
 }
 
-TEST_CASE("pictures are stretched to their rectangle", "[paint]") {
+TEST_CASE("pictures keep their shape and stand in the middle of their rectangle", "[paint]") {
     const DisplayList quarter{{mm(4), mm(4)}, {FillPath{rect_path({{}, {mm(2), mm(4)}}), red}}};
     const auto file = outside::written("half-red.png", paint_png(quarter, 254));
     const Picture picture{page({DrawPicture{file.string(), {{mm(10), mm(10)}, {mm(20), mm(5)}}}})};
-    CHECK(picture.at(10.1, 10.1) == red_pixel);
-    CHECK(picture.at(19, 14.8) == red_pixel);
-    CHECK(picture.at(21, 12) == white_pixel);
-    CHECK(picture.at(10.1, 15.3) == white_pixel);
+    // A square in 20 × 5 mm: 5 mm wide, from 17.5 mm on, its left half red.
+    CHECK(picture.at(17, 12) == white_pixel);
+    CHECK(picture.at(17.7, 10.2) == red_pixel);
+    CHECK(picture.at(19.7, 14.8) == red_pixel);
+    CHECK(picture.at(20.4, 12) == white_pixel);
+    CHECK(picture.at(17.7, 15.3) == white_pixel);
 }
 
 TEST_CASE("a picture that cannot be drawn is an error that names it", "[paint]") {
