@@ -15,7 +15,7 @@ namespace dyeleaf {
 inline constexpr std::string_view not_food_words = "NOT FOOD";
 inline constexpr std::string_view dust_words = "Dye powder: do not breathe dust. Wear a fitted dust mask and gloves.";
 inline constexpr std::string_view dust_words_brief = "Wear a dust mask";
-inline constexpr std::string_view airtight_words = "Keep airtight and dry";
+inline constexpr std::string_view airtight_words = "Keep airtight and dry. Shake it shut, never over steam.";
 inline constexpr std::string_view airtight_words_brief = "Keep airtight";
 std::string hazard_words(const HazardSummary& hazards);
 std::string hazard_words_brief(const HazardSummary& hazards);

@@ -83,7 +83,7 @@ std::optional<Component> read_component(const Node& node, Diagnostics& diagnosti
 std::optional<std::vector<Component>> read_breaks(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     if (node.kind == Node::Kind::scalar) {
         const bool none = says_none(std::string{trimmed(node.text)});
-        diagnostics.error(node.spot, what + " is a list",
+        diagnostics.error(node.spot, what + " is a list, and here stands text",
                           none ? how_it_breaks : "write breaks into: [" + std::string{trimmed(node.text)} + "]");
         return std::nullopt;
     }

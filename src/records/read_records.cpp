@@ -46,7 +46,7 @@ std::string missing_heading(const Node& list) {
 
 void gather_list(const Node& node, const Heading& heading, Headings& found, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::list) {
-        diagnostics.error(node.spot, std::string{heading.list} + " is a list",
+        diagnostics.error(node.spot, std::string{heading.list} + " is a list, and nothing here begins with a dash",
                           "begin each " + std::string{heading.item} + " with a dash: “- id: …”");
         return;
     }

@@ -75,9 +75,24 @@ struct Complaint {
     std::string message, help;
 };
 
+// "½", or digits over digits as in "3/4".
 bool has_fraction(std::string_view text) {
-    constexpr std::array signs = {"½", "¼", "¾", "⅓", "⅔", "⅛", "/"};
+    constexpr std::array signs = {"½", "¼", "¾", "⅓", "⅔", "⅛"};
+    const std::size_t slash = text.find('/');
+    if (slash != std::string_view::npos && slash + 1 < text.size() && is_digit(text[slash + 1])) return true;
     return std::ranges::any_of(signs, [&](std::string_view sign) { return text.find(sign) != std::string_view::npos; });
+}
+
+// "38–40", "38-40", "40±2".
+bool is_range(std::string_view text) {
+    constexpr std::array signs = {"–", "—", "±"};
+    return text.find('-', 1) != std::string_view::npos ||
+           std::ranges::any_of(signs, [&](std::string_view sign) { return text.find(sign) != std::string_view::npos; });
+}
+
+std::string how_to_write(const Dimension& dimension) {
+    const auto names = unit_names(dimension);
+    return names.size() == 1 ? "write it in " + names.front() : "use one of: " + joined(names, ", ");
 }
 
 Complaint about_number(const std::string& text, const Dimension& dimension) {
@@ -85,8 +100,7 @@ Complaint about_number(const std::string& text, const Dimension& dimension) {
     if (has_fraction(text)) return {shown(text) + " has a fraction in it", "write it with a point, like " + example};
     if (const auto bare = within_curly_quotes(text))
         return {"the quotation marks of " + shown(*bare) + " are curly", "write " + *bare + " without them"};
-    if (text.find('-', 1) != std::string::npos || text.find("–") != std::string::npos ||
-        text.find("±") != std::string::npos)
+    if (is_range(text))
         return {shown(text) + " is more than one number", "write one number with its unit, like " + example};
     return {shown(text) + " is not a number with a unit", "write the number first, like " + example};
 }
@@ -95,8 +109,8 @@ Complaint about_unit(const std::string& text, const std::string& number, const s
                      const Dimension& dimension) {
     const std::string noun{dimension.noun};
     const std::string lower = lower_case(unit);
-    const std::string units = "use one of: " + joined(unit_names(dimension), ", ");
-    if (has_fraction(unit) && lower != "g/l") return about_number(text, dimension);
+    const std::string units = how_to_write(dimension);
+    if (has_fraction(unit) || is_range(unit)) return about_number(text, dimension);
     const auto meant = std::ranges::find(spellings, lower, &std::pair<std::string_view, std::string_view>::first);
     if (meant != spellings.end() && find_unit(dimension, meant->second) != nullptr)
         return {shown(unit) + " is not how units are written here",

@@ -65,7 +65,7 @@ bool check_line(std::string_view line, std::size_t start, Places& places, const 
     const std::size_t tab = line.substr(0, indent).find('\t');
     if (trimmed(rest).empty() || rest.front() == '#') return true;
     if (tab != std::string_view::npos) {
-        diagnostics.error(places.at(start + tab), "a tab stands before the text", "use spaces");
+        diagnostics.error(places.at(start + tab), "a tab stands before the text", "use spaces instead");
         return false;
     }
     if (!starts_with_odd_space(rest)) return true;

@@ -56,9 +56,8 @@ std::size_t after_properties(std::string_view text, std::size_t at) {
 Written find_quoted(std::string_view text, Written written) {
     const char mark = written.mark;
     for (std::size_t at = written.begin + 1; at < text.size(); ++at) {
-        if (mark == '"' && text[at] == '\\') {
-            ++at;
-        } else if (mark == '\'' && text.substr(at).starts_with("''")) {
+        const bool escapes = mark == '"' ? text[at] == '\\' : text.substr(at).starts_with("''");
+        if (escapes) {
             ++at;
         } else if (text[at] == mark) {
             written.end = at + 1;
@@ -272,17 +271,37 @@ class Builder : public YAML::EventHandler {
     bool has_colon(const Open& parent) {
         const std::size_t at = std::min(text_.find_first_not_of(" \t", parent.key_end), text_.size());
         if (text_.substr(at).starts_with(':')) return true;
-        const std::string& key = parent.key->key;
+        const Spot& spot = parent.key->key_spot;
+        const std::string key = shortened(parent.key->key, 40);
         const std::size_t colon = key.find(':');
-        if (colon != std::string::npos && colon > 0) {
-            diagnostics_.error(parent.key->key_spot,
-                               "a space is missing after the colon in " + in_quotes(shortened(key, 40)),
-                               "write " + key.substr(0, colon) + ": " + shortened(trimmed(key.substr(colon + 1)), 40));
+        if (const auto number = split_number(parent)) {
+            diagnostics_.error(spot, "the comma before " + in_quotes(key) + " parts two entries",
+                               "write a decimal point: " + *number);
+        } else if (colon != std::string::npos && colon > 0) {
+            diagnostics_.error(spot, "a space is missing after the colon in " + in_quotes(key),
+                               "write " + key.substr(0, colon) + ": " + std::string{trimmed(key.substr(colon + 1))});
+        } else if (parent.in_brackets) {
+            diagnostics_.error(
+                spot, in_quotes(key) + " has no colon",
+                "in { } stand keys with a colon, as in {name: Sloe}; a list goes in [ ], and a text that "
+                "begins with { in quotes");
         } else {
-            diagnostics_.error(parent.key->key_spot, in_quotes(shortened(key, 40)) + " has no colon",
+            diagnostics_.error(spot, in_quotes(key) + " has no colon",
                                "after a key come a colon and a space, as in name: Sloe");
         }
         return false;
+    }
+
+    // `{holds: 3,5 mL}` is a 3 and a key `5 mL` to the reader: the number as it was meant.
+    [[nodiscard]] std::optional<std::string> split_number(const Open& parent) const {
+        const std::string& key = parent.key->key;
+        const std::size_t begin = parent.key_end - std::min(parent.key_end, key.size());
+        const std::string_view before = text_.substr(0, begin);
+        const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+        if (!parent.in_brackets || key.empty() || !is_digit(key.front()) || !before.ends_with(',')) return std::nullopt;
+        const std::size_t start = before.substr(0, begin - 1).find_last_not_of("0123456789") + 1;
+        if (start + 1 == begin) return std::nullopt;
+        return std::string{before.substr(start, begin - 1 - start)} + "." + shortened(key, 40);
     }
 
     // `colour: #8d7fa8` is a key and a remark.
@@ -381,7 +400,7 @@ class Builder : public YAML::EventHandler {
         constexpr std::array long_dashes = {"\u2013", "\u2014", "\u2212"};
         for (const std::string_view dash : long_dashes) {
             if (!key.text.starts_with(dash)) continue;
-            diagnostics_.error(key.spot, "a long dash begins this line", "type the short one of the keyboard: - ");
+            diagnostics_.error(key.spot, "a long dash begins this line", "type the short dash of the keyboard, “-”");
             throw Refused{};
         }
         if (!key.text.starts_with('-') || key.text.size() < 2) return;

@@ -161,8 +161,13 @@ Explanation about_brackets(std::string_view text, std::size_t offset, std::size_
     const char open = bracket < text.size() ? text[bracket] : '[';
     const std::string close{open == '{' ? '}' : ']'};
     if (line_at(text, offset).start == line_at(text, bracket).start && offset < text.size() && text[offset] != '\n') {
-        const std::size_t word = text[offset] == ':' ? text.find_last_of(" {[,", offset - 1) + 1 : offset;
-        return {word, "a comma is missing before this, or a " + close + " is",
+        if (text[offset] == ':') {
+            const std::size_t word = text.find_last_of(" {[,", offset - 1) + 1;
+            return {word, "a comma is missing before this, or the text needs quotes",
+                    "write {name: rust, halo: 3 mm}, a comma between two entries; a text that holds a colon goes in "
+                    "quotes"};
+        }
+        return {offset, "a comma is missing before this, or a " + close + " is",
                 open == '{' ? "write {name: rust, halo: 3 mm}, a comma between two entries"
                             : "write [rust, lilac], a comma between two entries"};
     }
@@ -210,11 +215,11 @@ bool is_any(std::string_view said, std::initializer_list<std::string_view> known
 
 Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
     namespace reader = YAML::ErrorMsg;
-    const auto& [said, offset, bracket] = complaint;
-    const auto is = [&said](auto... known) { return is_any(said, {known...}); };
+    const std::size_t offset = complaint.offset;
+    const auto is = [&](auto... known) { return is_any(complaint.said, {known...}); };
     if (is(reader::MAP_VALUE, reader::MAP_KEY)) return about_colon(text, offset);
     if (is(reader::END_OF_MAP_FLOW, reader::END_OF_SEQ_FLOW))
-        return about_brackets(text, offset, bracket.value_or(offset));
+        return about_brackets(text, offset, complaint.bracket.value_or(offset));
     if (is(reader::END_OF_MAP, reader::END_OF_SEQ, reader::BLOCK_ENTRY)) return about_misplaced(text, offset);
     if (is(reader::FLOW_END)) {
         return {offset, "a closing bracket that fits no opening one",
@@ -227,7 +232,7 @@ Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
     if (is(reader::UNKNOWN_TOKEN, reader::CHAR_IN_ALIAS, reader::CHAR_IN_ANCHOR, reader::ALIAS_NOT_FOUND,
            reader::ANCHOR_NOT_FOUND, reader::UNKNOWN_ANCHOR, reader::CHAR_IN_TAG_HANDLE, reader::TAG_WITH_NO_SUFFIX,
            reader::END_OF_VERBATIM_TAG, reader::MULTIPLE_TAGS, reader::MULTIPLE_ANCHORS, reader::ALIAS_CONTENT)) {
-        return about_character(text, offset, bracket.has_value());
+        return about_character(text, offset, complaint.bracket.has_value());
     }
     if (is(reader::INVALID_ESCAPE, reader::INVALID_HEX, reader::INVALID_UNICODE)) {
         return {offset, "a backslash stands before something it cannot change",

@@ -33,7 +33,7 @@ LAYOUTS = {
     "jar-front": (None, False),
     "jar-lid": (None, False),
     "hang-tag": ((53.98, 85.60), True),
-    "fold-tag": ((52, 150), False),
+    "fold-tag": ((52, 164), False),
     "wrap-band": ((198, 50), False),
 }
 

@@ -5,10 +5,10 @@
 using namespace dyeleaf;
 
 TEST_CASE("a slip in YAML is told in plain words, at its place", "[source]") {
-    const auto cases = run_cases(std::string{DYELEAF_CASES} + "/source/yaml.case",
-                                 [](const auto& files, Diagnostics& diagnostics) {
-                                     for (const auto& file : files)
-                                         (void)parse_document(file, diagnostics);
-                                 });
+    const auto cases =
+        run_cases(std::string{DYELEAF_CASES} + "/source/yaml.case", [](const auto& files, Diagnostics& diagnostics) {
+            for (const auto& file : files)
+                (void)parse_document(file, diagnostics);
+        });
     CHECK(cases >= 50);
 }
