@@ -1,7 +1,7 @@
 // Text with holes: "mixed {jar.mixed.short}".
 #pragma once
 
-#include "design/read_box.h"
+#include "design/facts_here.h"
 
 namespace dyeleaf {
 
