@@ -69,10 +69,10 @@ TextStyle read_style(const Node& node, const StyleContext& context) {
     read_font(fields, style.font, context);
     const bool sized = fields.has("size");
     if (const Node* size = fields.take("size")) {
-        style.size = read_length(*size, "size", {pt(2), pt(400)}, diagnostics).value_or(style.size);
+        style.size = read_type_size(*size, "size", {pt(2), pt(400)}, diagnostics).value_or(style.size);
     }
     if (const Node* smallest = fields.take("smallest")) {
-        style.smallest = read_length(*smallest, "smallest", {pt(2), pt(400)}, diagnostics).value_or(style.smallest);
+        style.smallest = read_type_size(*smallest, "smallest", {pt(2), pt(400)}, diagnostics).value_or(style.smallest);
     } else if (sized) {
         style.smallest = smaller(style.smallest, style.size);
     }

@@ -54,12 +54,48 @@ class Placer {
         if (box.background) {
             list_->items.emplace_back(FillPath{rounded_path(bled(outer), box.corner), *box.background});
             context.ground = box.background;
+            result_.zones.push_back({Zone::Kind::background, context.to_label.bounds(outer), &box, {}});
         }
         if (box.border > Length{}) {
             const Rect middle = grown(outer, box.border * -0.5);
             list_->items.emplace_back(
                 StrokePath{rounded_path(middle, box.corner), box.border_colour.value_or(Rgb{}), box.border, {}});
         }
+    }
+
+    // A box whose place does not grow with it shrinks its own texts to fit, and nobody else's.
+    void place_in_bounds(const FilledBox& filled, Rect region, const Context& context) {
+        const double around = trial_.shrink;
+        const Mark before = mark();
+        for (const double level : shrink_levels) {
+            if (level < around) continue;
+            trial_.shrink = level;
+            place(filled, region, context);
+            const auto fresh = result_.misfits.begin() + static_cast<std::ptrdiff_t>(before.misfits);
+            const bool all_fits = std::none_of(fresh, result_.misfits.end(), wants_more_room);
+            if (all_fits || level == shrink_levels.back()) break;
+            go_back_to(before);
+        }
+        trial_.shrink = around;
+    }
+
+    // How far the result had come, to take back a try.
+    struct Mark {
+        std::size_t items, zones, misfits, missing, boxes;
+    };
+    [[nodiscard]] Mark mark() const {
+        return {list_->items.size(), result_.zones.size(), result_.misfits.size(), result_.missing.size(),
+                result_.boxes.size()};
+    }
+    void go_back_to(const Mark& mark) {
+        const auto cut = [](auto& list, std::size_t size) {
+            list.erase(list.begin() + static_cast<std::ptrdiff_t>(size), list.end());
+        };
+        cut(list_->items, mark.items);
+        cut(result_.zones, mark.zones);
+        cut(result_.misfits, mark.misfits);
+        cut(result_.missing, mark.missing);
+        cut(result_.boxes, mark.boxes);
     }
 
     // Only upright boxes bleed: a turned one has its own coordinates.
@@ -152,7 +188,9 @@ class Placer {
             if (extent && extent->is_fixed()) note_overflow(Misfit::Kind::too_wide, box, wanted, rect.size.width);
             const Length width = across_run(extent, box.align, wanted, rect.size.width);
             const Length x = aligned(box.align, rect.size.width - width);
-            place(children[i], {{rect.left() + x, rect.top() + y}, {width, heights[i]}}, context);
+            const Rect region{{rect.left() + x, rect.top() + y}, {width, heights[i]}};
+            extent_down(children[i]).is_fixed() ? place_in_bounds(children[i], region, context)
+                                                : place(children[i], region, context);
             y += heights[i] + gap;
         }
     }
@@ -171,13 +209,12 @@ class Placer {
         for (std::size_t i = 0; i < children.size(); ++i) {
             const std::optional<Extent> extent = children[i].box == nullptr ? std::nullopt : children[i].box->height;
             const Length wanted = wanted_size(children[i], widths[i], trial_).height;
-            note_overflow(Misfit::Kind::too_tall, box, wanted, rect.size.height);
             const Length height = across_run(extent, box.align, wanted, rect.size.height);
             Length y = aligned(box.align, rect.size.height - height);
             if (box.align == Align::baseline) {
                 y = deepest - baseline_of(children[i], widths[i], trial_).value_or(deepest);
             }
-            place(children[i], {{rect.left() + x, rect.top() + y}, {widths[i], height}}, context);
+            place_in_bounds(children[i], {{rect.left() + x, rect.top() + y}, {widths[i], height}}, context);
             x += widths[i] + gap;
         }
     }
@@ -196,10 +233,8 @@ class Placer {
         }
         if (grid.rows > 0) {
             const Length equal = share(rect.size.height, static_cast<std::size_t>(grid.rows));
-            for (Length& height : heights) {
-                note_overflow(Misfit::Kind::too_tall, box, height, equal);
+            for (Length& height : heights)
                 height = equal;
-            }
         }
         note_overflow(Misfit::Kind::too_tall, box, total(heights, box.gap), rect.size.height);
         Length y = rect.top();
@@ -207,7 +242,7 @@ class Placer {
             const std::size_t column = i % columns;
             if (column == 0 && i > 0) y += heights[(i / columns) - 1] + box.gap;
             const Length x = rect.left() + (width + box.gap) * static_cast<double>(column);
-            place(grid.children[i], {{x, y}, {width, heights[i / columns]}}, context);
+            place_in_bounds(grid.children[i], {{x, y}, {width, heights[i / columns]}}, context);
         }
     }
 
@@ -320,12 +355,16 @@ class Placer {
 
     Rect label_;
     Length bleed_;
-    const Trial& trial_;
+    Trial trial_;
     Placement& result_;
     DisplayList* list_;
 };
 
 } // namespace
+
+bool wants_more_room(const Misfit& misfit) {
+    return misfit.kind != Misfit::Kind::cut;
+}
 
 Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial) {
     Placement result;

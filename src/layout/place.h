@@ -6,14 +6,18 @@
 #include "layout/box.h"
 #include "layout/set_words.h"
 
+#include <array>
 #include <string>
 #include <vector>
 
 namespace dyeleaf {
 
-// A rectangle of the label that matters to others: where words, cautions, colours and hole marks lie.
+// How far texts are shrunk in turn, from their size (0) to their smallest (1), until what they stand in fits.
+inline constexpr std::array shrink_levels = {0.0, 0.25, 0.5, 0.75, 1.0};
+
+// A rectangle of the label that matters to others, in the order in which it was inked: later ones lie on top.
 struct Zone {
-    enum class Kind { words, caution, colour, hole };
+    enum class Kind { words, caution, colour, background, picture, hole };
     Kind kind = Kind::words;
     Rect rect; // of the ink's lines, on the label
     const Box* box = nullptr;
@@ -29,6 +33,9 @@ struct Misfit {
     std::string text;
     bool is_caution = false;
 };
+
+// A text that is cut is at its smallest already: more room elsewhere would not help it.
+bool wants_more_room(const Misfit& misfit);
 
 struct MissingGlyph {
     const Box* box = nullptr;

@@ -34,28 +34,56 @@ bool is_read(const Diagnostics& diagnostics) {
     return diagnostics.errors() < Diagnostics::most;
 }
 
-// The ids of one list, looked up by every reference to it.
+// The ids of a list or two, looked up by every reference to them.
 class Known {
   public:
-    template <class Item> Known(const std::vector<Item>& items, std::string word) : word_(std::move(word)) {
-        for (const Item& item : items)
+    Known(std::string word, bool complete) : word_(std::move(word)), complete_(complete) {}
+
+    template <class Item> void add(const std::vector<Item>& items) {
+        for (const Item& item : items) {
             ids_.push_back(item.id.value);
+            names_.push_back(item.name);
+        }
         sorted_ = ids_;
         std::ranges::sort(sorted_);
     }
 
     [[nodiscard]] bool has(const std::string& id) const { return std::ranges::binary_search(sorted_, id); }
-    [[nodiscard]] const std::vector<std::string>& ids() const { return ids_; }
 
-    void check(const Id& id, Diagnostics& diagnostics) const {
-        if (id.value.empty() || has(id.value)) return; // an empty one has had its complaint
-        diagnostics.error(id.spot, "there is no " + word_ + " with the id " + in_quotes(id.value),
-                          is_read(diagnostics) ? suggest(id.value, ids_) : std::string{});
+    // Whether the reference is sound, or might be, were every record read.
+    bool check(const Id& id, Diagnostics& diagnostics) const {
+        if (id.value.empty() || has(id.value)) return true; // an empty one has had its complaint
+        if (!complete_) return true;
+        diagnostics.error(id.spot, "there is no " + word_ + " with the id " + in_quotes(shortened(id.value, 40)),
+                          is_read(diagnostics) ? answer(id.value) : std::string{});
+        return false;
     }
 
   private:
+    [[nodiscard]] std::vector<std::string> ids_named(const std::string& name) const {
+        std::vector<std::string> ids;
+        for (std::size_t i = 0; i < ids_.size(); ++i) {
+            if (lower_case(names_[i]) == lower_case(name)) ids.push_back(in_quotes(ids_[i]));
+        }
+        return ids;
+    }
+
+    // A name in the place of an id is told its id.
+    [[nodiscard]] std::string answer(const std::string& text) const {
+        const bool near_an_id = nearest(text, ids_).has_value();
+        const auto name = near_an_id ? std::nullopt : nearest(text, names_);
+        for (const std::string& called : {text, name.value_or(text)}) {
+            const auto ids = ids_named(called);
+            if (ids.empty()) continue;
+            return "did you mean " + joined(ids, " or ") + (ids.size() == 1 ? ", the id of " : ", the ids of ") +
+                   in_quotes(shortened(called, 40)) + "?";
+        }
+        return suggest(text, ids_);
+    }
+
     std::string word_;
-    std::vector<std::string> ids_, sorted_;
+    bool complete_;
+    std::vector<std::string> ids_, names_, sorted_;
 };
 
 // Follows each dye to its successor, and complains about those that come round to themselves.
@@ -90,6 +118,17 @@ void warn_of_namesakes(const std::vector<Dye>& dyes, Diagnostics& diagnostics) {
     }
 }
 
+void warn_of_shared_codes(const std::vector<Jar>& jars, Diagnostics& diagnostics) {
+    std::map<std::string, Spot> seen;
+    for (const Jar& jar : jars) {
+        const auto [first, is_new] = seen.emplace(lower_case(jar.code), jar.id.spot);
+        if (is_new) continue;
+        diagnostics.warning(jar.id.spot, "a second jar has the code " + in_quotes(jar.code),
+                            "the first stands " + place(first->second, jar.id.spot) +
+                                "; give them codes that differ, so that nobody mixes them up");
+    }
+}
+
 // A part's id must mean one thing.
 void refuse_shared_ids(const std::vector<Dye>& dyes, const Known& ingredients, Diagnostics& diagnostics) {
     for (const Dye& dye : dyes) {
@@ -103,18 +142,14 @@ void refuse_shared_ids(const std::vector<Dye>& dyes, const Known& ingredients, D
     }
 }
 
-void resolve_parts(Jar& jar, const Known& dyes, const Known& ingredients, Diagnostics& diagnostics) {
-    bool all_known = true;
+void resolve_parts(Jar& jar, const Known& dyes, const Known& dyes_and_ingredients, const Unread& unread,
+                   Diagnostics& diagnostics) {
+    bool all_known = !unread.dyes;
     bool has_dye = false;
     for (Part& part : jar.parts) {
         part.is_dye = dyes.has(part.id.value);
         has_dye = has_dye || part.is_dye;
-        if (part.is_dye || ingredients.has(part.id.value)) continue;
-        all_known = false;
-        std::vector<std::string> known = dyes.ids();
-        known.insert(known.end(), ingredients.ids().begin(), ingredients.ids().end());
-        diagnostics.error(part.id.spot, "there is no dye or ingredient with the id " + in_quotes(part.id.value),
-                          is_read(diagnostics) ? suggest(part.id.value, known) : std::string{});
+        if (!dyes_and_ingredients.check(part.id, diagnostics)) all_known = false;
     }
     if (all_known && !has_dye && !jar.parts.empty()) {
         diagnostics.error(jar.parts.front().id.spot, "none of these parts is a dye",
@@ -124,7 +159,7 @@ void resolve_parts(Jar& jar, const Known& dyes, const Known& ingredients, Diagno
 
 } // namespace
 
-void check_records(Records& records, Diagnostics& diagnostics) {
+void check_records(Records& records, const Unread& unread, Diagnostics& diagnostics) {
     refuse_repeated_ids(records.ingredients, "ingredient", diagnostics);
     refuse_repeated_ids(records.dyes, "dye", diagnostics);
     refuse_repeated_ids(records.jars, "jar", diagnostics);
@@ -134,11 +169,18 @@ void check_records(Records& records, Diagnostics& diagnostics) {
     if (std::ranges::none_of(records.ingredients, is_salt))
         records.ingredients.push_back({{"salt", {}}, "fine salt", {}, {}, {}});
 
-    const Known dyes{records.dyes, "dye"};
-    const Known bases{records.bases, "base"};
-    const Known ingredients{records.ingredients, "ingredient"};
+    Known dyes{"dye", !unread.dyes};
+    dyes.add(records.dyes);
+    Known bases{"base", !unread.bases};
+    bases.add(records.bases);
+    Known ingredients{"ingredient", !unread.ingredients};
+    ingredients.add(records.ingredients);
+    Known dyes_and_ingredients{"dye or ingredient", !unread.dyes && !unread.ingredients};
+    dyes_and_ingredients.add(records.dyes);
+    dyes_and_ingredients.add(records.ingredients);
     refuse_shared_ids(records.dyes, ingredients, diagnostics);
     warn_of_namesakes(records.dyes, diagnostics);
+    warn_of_shared_codes(records.jars, diagnostics);
     for (const Dye& dye : records.dyes) {
         if (dye.replaced_by) dyes.check(*dye.replaced_by, diagnostics);
         for (const Swatch& swatch : dye.swatches)
@@ -146,7 +188,7 @@ void check_records(Records& records, Diagnostics& diagnostics) {
     }
     check_successors(records.dyes, diagnostics);
     for (Jar& jar : records.jars)
-        resolve_parts(jar, dyes, ingredients, diagnostics);
+        resolve_parts(jar, dyes, dyes_and_ingredients, unread, diagnostics);
     for (const Lot& lot : records.lots) {
         bases.check(lot.base, diagnostics);
         for (const Id& dye : lot.dyes)

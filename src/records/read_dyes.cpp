@@ -19,7 +19,7 @@ std::optional<Swatch> read_swatch(const Node& node, Diagnostics& diagnostics) {
     swatch.spot = node.spot;
     const auto depth_range = within(read_percent, {percent(0.0001), percent(20)});
     const auto depth = needed_field(fields, "depth", "depth: 0.5 %", depth_range);
-    const auto base = needed_field(fields, "base", "base: plain-sock", read_id);
+    const auto base = needed_field(fields, "base", "base: plain-sock", read_reference);
     swatch.colour = optional_field(fields, "colour", read_colour);
     swatch.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(swatch.colour_source);
     swatch.dyed = optional_field(fields, "dyed", read_date);
@@ -135,7 +135,7 @@ void read_supply(Fields& fields, Dye& dye) {
                                            {"discontinued", DyeStatus::discontinued},
                                            {"reformulated", DyeStatus::reformulated}});
     dye.status = optional_field(fields, "status", status).value_or(dye.status);
-    dye.replaced_by = optional_field(fields, "replaced by", read_id);
+    dye.replaced_by = optional_field(fields, "replaced by", read_reference);
     dye.status_note = optional_field(fields, "status note", read_notes);
     dye.hazards = optional_field(fields, "hazards", read_hazards);
     dye.bulk_density = optional_field(fields, "bulk density", read_bulk_density);

@@ -46,11 +46,6 @@ template <class T> auto one_of(std::vector<std::pair<std::string, T>> choices) {
     };
 }
 
-// One line of text.
-inline std::optional<std::string> read_name(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    return read_text(node, what, diagnostics);
-}
-
 // Text that may run over lines.
 inline std::optional<std::string> read_notes(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     return read_prose(node, what, diagnostics);

@@ -87,7 +87,7 @@ std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, boo
         refuse_ratio(node, diagnostics);
         return {};
     }
-    if (node.entries.empty()) {
+    if (node.entries.empty() && node.refused.empty()) {
         diagnostics.error(node.spot, "this mix has no parts", how_to_mix);
         return {};
     }
@@ -102,7 +102,8 @@ std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, boo
         }
         parts.push_back(std::move(*part));
     }
-    if (diagnostics.errors() > errors_before || parts.size() != node.entries.size()) return {};
+    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
+    if (!all_read || parts.size() != node.entries.size()) return {};
     const auto weighed = std::ranges::count_if(parts, [](const Part& part) { return part.mass.has_value(); });
     if (weighed != 0 && weighed != std::ssize(parts)) {
         diagnostics.error(node.spot, "some parts are weights and some are plain numbers",
@@ -174,12 +175,29 @@ void read_glass(Fields& fields, Jar& jar) {
     jar.tare = optional_field(fields, "tare", within(read_mass, {grams(0.1), grams(10000)}));
 }
 
+// Whether one date is surely over when the other begins; of two that are one in part, such as 2026 and 2026-11, none
+// is.
+bool ends_before(const RecordedDate& one, const RecordedDate& other) {
+    const Date* first = std::get_if<Date>(&one);
+    const Date* second = std::get_if<Date>(&other);
+    if (first == nullptr || second == nullptr) return false;
+    if (first->year != second->year) return first->year < second->year;
+    if (first->month == 0 || second->month == 0) return false;
+    if (first->month != second->month) return first->month < second->month;
+    return first->day != 0 && second->day != 0 && first->day < second->day;
+}
+
 void read_history(Fields& fields, Jar& jar) {
+    Diagnostics& diagnostics = fields.diagnostics();
     jar.mixed = optional_field(fields, "mixed", read_date);
     jar.mixed_by = optional_field(fields, "mixed by", read_name);
     jar.dye_lot = optional_field(fields, "dye lot", read_name);
     jar.topped_up = optional_field(fields, "topped up", read_top_ups).value_or(std::vector<TopUp>{});
     jar.use_by = optional_field(fields, "use by", read_date);
+    if (jar.use_by && jar.mixed && ends_before(*jar.use_by, *jar.mixed)) {
+        diagnostics.warning(fields.take("use by")->spot, "this jar was to be used before it was mixed",
+                            "look at both dates again: “mixed” and “use by”");
+    }
     jar.salt = optional_field(fields, "salt", read_name);
     jar.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
@@ -194,7 +212,7 @@ std::optional<Jar> read_jar(const Node& node, Diagnostics& diagnostics) {
     const auto id = needed_field(fields, "id", "id: sloe-shaker", read_id);
     const auto code = optional_field(fields, "code", read_name);
     jar.name = optional_field(fields, "name", read_name);
-    const auto own = optional_field(fields, "dye", read_id);
+    const auto own = optional_field(fields, "dye", read_reference);
     const Node* parts = fields.need("parts", "parts: {dye: 1, salt: 4}");
     if (parts != nullptr) jar.parts = read_parts(*parts, own, fields.has("dye"), diagnostics);
     const auto basis = read_basis(fields);

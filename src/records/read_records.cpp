@@ -24,8 +24,24 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"jars", "jar", "parts"}, Heading{"bases", "base", "fibre"},
                                  Heading{"lots", "lot", "colourway"}};
 
+// Every key that records may hold, so that one which lacks its colon can be told.
+constexpr std::array<std::string_view, 79> known_keys = {
+    "added",        "alternate",  "base",        "bases",        "batch",          "bleeds",      "breaks into",
+    "bulk density", "by",         "care",        "class",        "code",           "colour",      "colour from",
+    "colourway",    "contact",    "crocks",      "currency",     "customer",       "depth",       "diameter",
+    "dye",          "dye lot",    "dyed",        "dyes",         "fibre",          "fluorescent", "form",
+    "gauge",        "grade",      "halo",        "hazards",      "height",         "holds",       "id",
+    "ingredients",  "jars",       "length",      "lid",          "light fastness", "line",        "lots",
+    "made in",      "market",     "mixed",       "mixed by",     "name",           "needles",     "notes",
+    "on",           "opened",     "origin",      "parts",        "pots",           "price",       "private notes",
+    "product",      "put up",     "replaced by", "rinses clear", "salt",           "scale step",  "skein",
+    "skeins",       "speckle",    "spoilt",      "spread",       "status",         "status note", "studio",
+    "swatches",     "tagline",    "tare",        "topped up",    "tried on",       "units",       "use by",
+    "weight",       "yarn weight"}; // a lot
+
 // What the files hold, by heading; the nodes stay in the files' trees.
 struct Headings {
+    bool complete = true; // whether all that the files hold could be found
     const Node* studio = nullptr;
     std::map<std::string_view, std::vector<const Node*>> lists;
 };
@@ -55,6 +71,7 @@ void gather_list(const Node& node, const Heading& heading, Headings& found, Diag
 }
 
 void gather(const Node& root, Headings& found, Diagnostics& diagnostics) {
+    if (root.kind != Node::Kind::map || !root.refused.empty()) found.complete = false;
     if (root.kind == Node::Kind::list) {
         diagnostics.error(root.spot, "this list has no heading", missing_heading(root));
         return;
@@ -64,54 +81,81 @@ void gather(const Node& root, Headings& found, Diagnostics& diagnostics) {
                           "records begin with a word and a colon on a line of their own, such as “dyes:”");
         return;
     }
+    const int errors_before = diagnostics.errors();
     Fields fields{root, "file of records", diagnostics};
-    if (const Node* studio = fields.take("studio")) {
-        if (found.studio == nullptr) {
-            found.studio = studio;
-        } else {
-            diagnostics.error(studio->spot, "there is a second studio here",
-                              "the first stands in " + found.studio->spot.file->name + " on line " +
-                                  std::to_string(found.studio->spot.line) + "; keep one of the two");
-        }
-    }
+    const Node* studio = fields.take("studio");
     for (const Heading& heading : headings) {
         if (const Node* list = fields.take(heading.list)) gather_list(*list, heading, found, diagnostics);
     }
     fields.refuse_the_rest();
+    if (diagnostics.errors() > errors_before) found.complete = false;
+    if (studio == nullptr) return;
+    if (found.studio == nullptr) {
+        found.studio = studio;
+    } else {
+        diagnostics.error(studio->spot, "there is a second studio here",
+                          "the first stands in " + found.studio->spot.file->name + " on line " +
+                              std::to_string(found.studio->spot.line) + "; keep one of the two");
+    }
 }
 
-template <class Item, class Read> std::vector<Item> read_all(const std::vector<const Node*>& nodes, Read read) {
+// Reads every item of one list; says in `lost` whether any of them was not usable.
+template <class Item, class Read>
+std::vector<Item> read_all(const std::vector<const Node*>& nodes, bool& lost, const Read& read) {
     std::vector<Item> items;
     for (const Node* node : nodes) {
         if (std::optional<Item> item = read(*node)) items.push_back(std::move(*item));
     }
+    lost = lost || items.size() < nodes.size();
     return items;
+}
+
+// A currency that nobody gives is not missed while it may stand in what could not be read.
+Studio read_studio_if_any(const Headings& found, Diagnostics& diagnostics) {
+    Studio studio = found.studio == nullptr ? Studio{} : read_studio(*found.studio, diagnostics);
+    if (!found.complete && studio.currency.code.empty()) studio.currency = unread_currency();
+    return studio;
+}
+
+void warn_of_missing_studio(const Headings& found, Diagnostics& diagnostics) {
+    const bool anything = std::ranges::any_of(found.lists, [](const auto& list) { return !list.second.empty(); });
+    if (found.studio != nullptr || !anything) return;
+    diagnostics.warning({}, "no file has a “studio”, so tags and cards will carry no maker's name",
+                        "write studio: {name: Quillmoor Yarn Works} on a line of its own, with your own name");
 }
 
 } // namespace
 
 Records read_records(const std::vector<std::shared_ptr<const SourceFile>>& files, Diagnostics& diagnostics) {
     std::vector<Node> roots;
-    for (const auto& file : files) {
-        if (auto root = parse_document(file, diagnostics)) roots.push_back(std::move(*root));
-    }
     Headings found;
+    found.complete = diagnostics.errors() == 0; // else some file could not even be opened
+    for (const auto& file : files) {
+        if (auto root = parse_document(file, diagnostics, known_keys)) {
+            roots.push_back(std::move(*root));
+        } else {
+            found.complete = false;
+        }
+    }
     for (const Node& root : roots)
         gather(root, found, diagnostics);
 
     Records records;
-    if (found.studio != nullptr) records.studio = read_studio(*found.studio, diagnostics);
+    records.studio = read_studio_if_any(found, diagnostics);
     const Currency& currency = records.studio.currency;
+    Unread unread{!found.complete, !found.complete, !found.complete};
+    bool nobody_refers_to_it = false;
     const auto with = [&](auto read) {
         return [&diagnostics, read](const Node& node) { return read(node, diagnostics); };
     };
-    records.ingredients = read_all<Ingredient>(found.lists["ingredients"], with(read_ingredient));
-    records.dyes = read_all<Dye>(found.lists["dyes"], with(read_dye));
-    records.jars = read_all<Jar>(found.lists["jars"], with(read_jar));
-    records.bases = read_all<Base>(found.lists["bases"], with(read_base));
-    records.lots =
-        read_all<Lot>(found.lists["lots"], [&](const Node& node) { return read_lot(node, currency, diagnostics); });
-    check_records(records, diagnostics);
+    records.ingredients = read_all<Ingredient>(found.lists["ingredients"], unread.ingredients, with(read_ingredient));
+    records.dyes = read_all<Dye>(found.lists["dyes"], unread.dyes, with(read_dye));
+    records.jars = read_all<Jar>(found.lists["jars"], nobody_refers_to_it, with(read_jar));
+    records.bases = read_all<Base>(found.lists["bases"], unread.bases, with(read_base));
+    records.lots = read_all<Lot>(found.lists["lots"], nobody_refers_to_it,
+                                 [&](const Node& node) { return read_lot(node, currency, diagnostics); });
+    check_records(records, unread, diagnostics);
+    if (diagnostics.errors() == 0) warn_of_missing_studio(found, diagnostics);
     return records;
 }
 

@@ -25,7 +25,6 @@ std::optional<std::vector<std::string>> read_lines(const Node& node, const std::
     return lines;
 }
 
-// An unknown code is kept with the most decimals there are, so that no price is blamed for it.
 Currency read_currency(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto code = read_text(node, what, diagnostics);
     if (code) {
@@ -35,12 +34,13 @@ Currency read_currency(const Node& node, const std::string& what, Diagnostics& d
                           (close ? "did you mean " + in_quotes(*close) + "? " : std::string{}) +
                               "write its three letters, such as EUR, GBP or USD");
     }
-    return {"?", 4};
+    return unread_currency();
 }
 
 } // namespace
 
 Studio read_studio(const Node& node, Diagnostics& diagnostics) {
+    const int errors_before = diagnostics.errors();
     Fields fields{node, "studio", diagnostics};
     Studio studio;
     studio.spot = node.spot;
@@ -58,7 +58,14 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
     fields.refuse_the_rest();
+    const bool may_have_been_meant =
+        studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());
+    if (may_have_been_meant) studio.currency = unread_currency();
     return studio;
+}
+
+Currency unread_currency() {
+    return {"?", 4};
 }
 
 std::optional<Ingredient> read_ingredient(const Node& node, Diagnostics& diagnostics) {

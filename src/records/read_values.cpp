@@ -1,6 +1,8 @@
 #include "records/read_values.h"
 
 #include "base/number.h"
+#include "records/guess_dates.h"
+#include "records/plain_letters.h"
 #include "source/amounts.h"
 #include "source/values.h"
 
@@ -8,6 +10,7 @@
 #include <array>
 #include <cmath>
 #include <fmt/format.h>
+#include <utility>
 
 namespace dyeleaf {
 
@@ -55,10 +58,10 @@ std::vector<int> numbers_between(std::string_view text, std::string_view marks) 
     return numbers;
 }
 
-// "26-117" for "26 117": what the dyer may have meant.
-std::string with_dashes(std::string_view text) {
+// "creme-brulee" for "Crème brûlée": what the dyer may have meant.
+std::string as_id(std::string_view text) {
     std::string id;
-    for (const char c : text) {
+    for (const char c : plain_letters(text)) {
         if (is_letter(c) || is_digit(c) || c == '.' || c == '-' || c == '_') {
             id += c;
         } else if (!id.empty() && !id.ends_with('-')) {
@@ -82,7 +85,11 @@ Complaint about_date(const std::string& text) {
         return {std::string{"there is no such "} + (parts.size() == 3 ? "day" : "month") + " as " + shown(text),
                 "look at the month and the day again"};
     }
-    if (numbers_between(text, "/.-").size() == 3) return {shown(text) + " can be read as more than one date", forms};
+    const auto guesses = guess_dates(text);
+    if (guesses.size() == 1) return {shown(text) + " is not how dates are written here", "write " + guesses.front()};
+    const std::string several = shown(text) + " can be read as more than one date";
+    if (!guesses.empty()) return {several, "write " + joined(guesses, " or ") + ", the year first"};
+    if (numbers_between(text, "/.-").size() == 3) return {several, forms};
     return {shown(text) + " is not a date", forms};
 }
 
@@ -146,15 +153,28 @@ std::optional<Complaint> about_lab_range(const Lab& lab) {
     return std::nullopt;
 }
 
-// One statement: H or EUH, three digits, up to three letters (H350i, H360FD).
+// One statement: H or EUH, three digits, up to three letters (H350i, H360FD). The first digit of an H code is 2 for
+// physical, 3 for health, 4 for environmental hazards: UN GHS, annex 3; EUH codes are the EU's own (CLP, annex II).
 bool is_statement(std::string_view code) {
-    if (code.starts_with("EUH")) code.remove_prefix(2);
+    const bool european = code.starts_with("EUH");
+    if (european) code.remove_prefix(2);
     if (!code.starts_with('H') || code.size() < 4 || code.size() > 7) return false;
+    if (!european && (code[1] < '2' || code[1] > '4')) return false;
     return std::ranges::all_of(code.substr(1, 3), is_digit) && std::ranges::all_of(code.substr(4), is_letter);
 }
 
 bool is_hazard_code(std::string_view text) {
     return std::ranges::all_of(split(text, "+"), is_statement);
+}
+
+// "H334" for "h 334" and "H-334", without a look at whether there is such a code.
+std::string as_hazard_code(std::string_view text) {
+    std::string code;
+    for (const char c : text) {
+        if (c == ' ' || c == '-' || c == '.') continue;
+        code += c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c;
+    }
+    return code;
 }
 
 Complaint about_hazard(const std::string& text) {
@@ -166,16 +186,17 @@ Complaint about_hazard(const std::string& text) {
         return {shown(text) + " is a precaution, not a hazard",
                 "take it out: here stand only the H and EUH codes of the supplier's safety data sheet"};
     }
-    std::string upper = text;
-    std::ranges::transform(upper, upper.begin(),
-                           [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c; });
-    if (is_hazard_code(upper)) return {shown(text) + " is not a hazard code", "write " + upper};
-    return {shown(text) + " is not a hazard code",
+    const std::string not_one = shown(text) + " is not a hazard code";
+    const std::string first = as_hazard_code(std::string_view{text}.substr(0, text.find(' ')));
+    for (const std::string& code : {as_hazard_code(text), first}) {
+        if (is_hazard_code(code)) return {not_one, "write " + code};
+    }
+    return {not_one,
             "copy the codes from section 2 of the supplier's safety data sheet: H or EUH and three digits, like H317"};
 }
 
 std::optional<Hazard> read_hazard(const Node& node, Diagnostics& diagnostics) {
-    const auto text = read_text(node, "hazard code", diagnostics);
+    const auto text = read_word(node, "hazard code", diagnostics);
     if (!text) return std::nullopt;
     if (is_hazard_code(*text)) return Hazard{joined(split(*text, "+"), "+"), node.spot};
     const Complaint complaint = about_hazard(*text);
@@ -187,7 +208,7 @@ std::optional<Hazard> read_hazard(const Node& node, Diagnostics& diagnostics) {
 
 std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     constexpr std::size_t longest = 40;
-    const auto text = read_text(node, what, diagnostics);
+    const auto text = read_word(node, what, diagnostics);
     if (!text) return std::nullopt;
     const bool sound = std::ranges::all_of(
         *text, [](char c) { return is_letter(c) || is_digit(c) || c == '.' || c == '-' || c == '_'; });
@@ -197,7 +218,7 @@ std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics
                           "use at most 40 characters; the name can be long");
         return std::nullopt;
     }
-    const std::string dashed = with_dashes(*text);
+    const std::string dashed = as_id(*text);
     const bool usable = !dashed.empty() && dashed.size() <= longest;
     diagnostics.error(node.spot, shown(*text) + " has characters that an id cannot have",
                       "use the letters a to z, digits, dots, dashes and underscores" +
@@ -205,8 +226,25 @@ std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics
     return std::nullopt;
 }
 
+std::optional<Id> read_reference(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    auto text = read_word(node, what, diagnostics);
+    return text ? std::optional{Id{std::move(*text), node.spot}} : std::nullopt;
+}
+
+std::optional<std::string> read_name(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    auto text = read_text(node, what, diagnostics);
+    const auto bare = text && !node.quoted ? within_curly_quotes(*text) : std::nullopt;
+    constexpr std::string_view mark = "“";
+    const bool both_ends = bare && bare->size() + 2 * mark.size() == text->size();
+    if (both_ends && bare->find("”") == std::string::npos) {
+        diagnostics.warning(node.spot, "the curly quotation marks around " + shown(*bare) + " would be printed",
+                            "write it without them; to have them printed, put straight ones around the whole");
+    }
+    return text;
+}
+
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    const auto text = read_text(node, what, diagnostics);
+    const auto text = read_word(node, what, diagnostics);
     if (!text) return std::nullopt;
     if (lower_case(*text) == "unknown") return RecordedDate{UnknownDate{}};
     const auto date = parse_iso_date(*text);
@@ -241,10 +279,11 @@ std::optional<ColourSource> read_colour_source(const Node& node, const std::stri
 std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     if (node.kind == Node::Kind::scalar) {
         const std::string text{trimmed(node.text)};
+        const bool all_codes = std::ranges::all_of(split(text, ","), is_hazard_code);
         diagnostics.error(node.spot, what + " is a list, and here stands text",
-                          is_hazard_code(text) ? "write hazards: [" + text + "]"
-                                               : "write hazards: [H317, H319], or [] when the supplier's sheet lists "
-                                                 "none; leave the line out when you have no sheet");
+                          all_codes ? "write hazards: [" + text + "]"
+                                    : "write hazards: [H317, H319], or [] when the supplier's sheet lists "
+                                      "none; leave the line out when you have no sheet");
         return std::nullopt;
     }
     std::vector<Hazard> hazards;

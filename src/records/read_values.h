@@ -13,6 +13,11 @@ namespace dyeleaf {
 // A short word, at most 40 characters: letters a to z, digits, dot, dash, underscore. A colon stays free for
 // `LOT:3-7` on the command line.
 std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// What names another record by its id. Any text: check_records looks it up, and knows the names that may stand in its
+// place.
+std::optional<Id> read_reference(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// One line of text that may be printed; a warning where curly quotation marks would be printed with it.
+std::optional<std::string> read_name(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // ISO 8601 to the day, the month or the year, 1900 to 2199, or `unknown`.
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "#8d7fa8", "#abc" or "lab(31 12 -24)".

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "records/read_fields.h"
 #include "records/read_values.h"
+#include "records/suggest_care.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace dyeleaf {
 namespace {
 
 std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
-    if (node.kind != Node::Kind::map || node.entries.empty()) {
+    if (node.kind != Node::Kind::map || (node.entries.empty() && node.refused.empty())) {
         const bool text = node.kind == Node::Kind::scalar;
         diagnostics.error(node.spot,
                           (text ? in_quotes(shortened(trimmed(node.text), 40)) : std::string{"this"}) +
@@ -37,29 +38,21 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
         fibres.push_back({entry.key, *share});
     }
     constexpr double tolerance = 0.05 + 1e-9;
-    if (diagnostics.errors() == errors_before && std::abs(sum - 100) > tolerance) {
+    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
+    if (all_read && std::abs(sum - 100) > tolerance) {
         diagnostics.error(node.spot, "the fibres add up to " + decimal(sum, 2) + " %, not to 100 %",
                           "look at the shares again; nothing is rounded for you");
     }
     return fibres;
 }
 
-std::vector<std::string> care_keys() {
-    std::vector<std::string> keys;
-    for (const Care& care : care_treatments())
-        keys.emplace_back(care.key);
-    return keys;
-}
-
 std::optional<Care> read_treatment(const Node& node, Diagnostics& diagnostics) {
-    const auto text = read_text(node, "care", diagnostics);
+    const auto text = read_word(node, "care", diagnostics);
     if (!text) return std::nullopt;
     const auto care = find_care(*text);
     if (!care) {
-        const auto close = nearest(*text, care_keys());
         diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not a care treatment known here",
-                          close ? "did you mean " + in_quotes(*close) + "?"
-                                : "known here: " + joined(care_keys(), ", "));
+                          suggest_care(*text));
     }
     return care;
 }
@@ -95,6 +88,18 @@ void read_skein(const Node& node, Base& base, Diagnostics& diagnostics) {
     const auto length = within(read_yarn_length, {metres(1), metres(100'000)});
     base.skein_mass = needed_field(fields, "weight", "weight: 100 g", weight).value_or(Mass{});
     base.skein_length = needed_field(fields, "length", "length: 420 m", length).value_or(Length{});
+    const Node* length_node = fields.take("length");
+    const Node* weight_node = fields.take("weight");
+    if (weight_node != nullptr) base.mass_in_imperial = is_imperial(*weight_node);
+    if (length_node != nullptr) base.length_in_imperial = is_imperial(*length_node);
+    // The finest lace runs to a few thousand metres in 100 g (common practice); more is a digit too many.
+    constexpr double finest = 100; // metres in a gram
+    if (base.skein_mass > Mass{} && base.skein_length.in_m() > finest * base.skein_mass.number()) {
+        diagnostics.warning(length_node->spot,
+                            std::string{trimmed(length_node->text)} + " is very long for a skein of " +
+                                std::string{trimmed(weight_node->text)},
+                            "no yarn is so fine: look for a digit too many, or one too few in the weight");
+    }
     fields.refuse_the_rest();
 }
 
@@ -119,7 +124,7 @@ void refuse_price(const Node& node, const std::string& text, const Currency& cur
 }
 
 std::optional<Price> read_price(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
-    const auto text = read_text(node, "price", diagnostics);
+    const auto text = read_word(node, "price", diagnostics);
     if (!text) return std::nullopt;
     if (currency.code.empty()) {
         diagnostics.error(node.spot, "a price, but nothing says in which currency",
@@ -178,11 +183,11 @@ std::vector<int> read_spoilt(const Node& node, int skeins, Diagnostics& diagnost
     return spoilt;
 }
 
-std::vector<Id> read_ids(const Node& node, const std::string& what, const std::string& example,
-                         Diagnostics& diagnostics) {
+std::vector<Id> read_references(const Node& node, const std::string& what, const std::string& example,
+                                Diagnostics& diagnostics) {
     std::vector<Id> ids;
     for (const Node& one : read_list(node, what, example, diagnostics)) {
-        if (auto id = read_id(one, what, diagnostics)) ids.push_back(std::move(*id));
+        if (auto id = read_reference(one, what, diagnostics)) ids.push_back(std::move(*id));
     }
     return ids;
 }
@@ -223,7 +228,7 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     lot.spot = node.spot;
     const auto id = needed_field(fields, "id", "id: \"26-117\"", read_id);
     lot.colourway = needed_field(fields, "colourway", "colourway: Hedge in October", read_name).value_or("");
-    const auto base = needed_field(fields, "base", "base: plain-sock", read_id);
+    const auto base = needed_field(fields, "base", "base: plain-sock", read_reference);
     lot.skeins = needed_field(fields, "skeins", "skeins: 12", within(read_whole, {1, 1000})).value_or(0);
     if (const Node* pots = fields.take("pots")) lot.pots = read_pots(*pots, lot.skeins, diagnostics);
     if (const Node* spoilt = fields.take("spoilt")) lot.spoilt = read_spoilt(*spoilt, lot.skeins, diagnostics);
@@ -231,7 +236,8 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     if (const Node* price = fields.take("price")) lot.price = read_price(*price, currency, diagnostics);
     lot.colour = optional_field(fields, "colour", read_colour);
     lot.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(lot.colour_source);
-    if (const Node* dyes = fields.take("dyes")) lot.dyes = read_ids(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
+    if (const Node* dyes = fields.take("dyes"))
+        lot.dyes = read_references(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
     lot.alternate = optional_field(fields, "alternate", read_yes_no).value_or(lot.alternate);
     lot.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("customer");

@@ -159,6 +159,8 @@ struct Base {
     std::vector<Fibre> fibres; // as written; add up to 100 %
     Mass skein_mass;
     Length skein_length;
+    bool mass_in_imperial = false;   // as written: in oz or lb
+    bool length_in_imperial = false; // as written: in yd
     PutUp put_up = PutUp::skein;
     std::optional<std::string> yarn_weight; // "super fine", "4-ply": the dyer's word
     std::optional<std::string> gauge;

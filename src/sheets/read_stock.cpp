@@ -144,7 +144,7 @@ std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics) {
     if (take_yes_no(fields, "sideways", false)) stock.paper = turned_size(Turn::right, stock.paper);
     constexpr LengthRange rim = {mm(0), mm(100)};
     stock.margin = take_length(fields, "margin", rim, mm(6));
-    const bool paper_known = diagnostics.errors() == errors_before;
+    const bool paper_known = paper != nullptr && diagnostics.errors() == errors_before;
     if (const Node* cells = fields.take("cells")) {
         for (const std::string_view key : {"gap", "turn"})
             refuse(fields, key, "the cells are where they are");

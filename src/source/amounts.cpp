@@ -16,6 +16,7 @@ namespace {
 // Exact by the international yard and pound agreement of 1959: in = 25.4 mm, yd = 0.9144 m, oz = 28.349523125 g,
 // lb = 453.59237 g. The point is that of PDF and CSS, 1/72 in.
 constexpr std::array paper_units = {Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}, Unit{"pt", 25.4 / 72}};
+constexpr std::array type_units = {Unit{"pt", 25.4 / 72}, Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}};
 constexpr std::array yarn_units = {Unit{"m", 1000}, Unit{"km", 1e6}, Unit{"yd", 914.4}};
 constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1000}, Unit{"oz", 28.349523125},
                                    Unit{"lb", 453.59237}};
@@ -75,12 +76,60 @@ struct Complaint {
     std::string message, help;
 };
 
-// "½", or digits over digits as in "3/4".
-bool has_fraction(std::string_view text) {
-    constexpr std::array signs = {"½", "¼", "¾", "⅓", "⅔", "⅛"};
-    const std::size_t slash = text.find('/');
-    if (slash != std::string_view::npos && slash + 1 < text.size() && is_digit(text[slash + 1])) return true;
-    return std::ranges::any_of(signs, [&](std::string_view sign) { return text.find(sign) != std::string_view::npos; });
+// Spaces that keep a number and its unit on one line, as typographers and some keyboards put them.
+std::string with_plain_spaces(std::string text) {
+    for (const std::string_view space : {"\u00A0", "\u202F", "\u2009"}) {
+        for (std::size_t at = text.find(space); at != std::string::npos; at = text.find(space, at))
+            text.replace(at, space.size(), " ");
+    }
+    return text;
+}
+
+// A fraction behind an optional whole number: its value, and what follows it.
+struct Fraction {
+    double value = 0;
+    std::string_view rest;
+};
+
+std::string_view take_digits(std::string_view& text) {
+    const std::string_view digits = text.substr(0, text.find_first_not_of("0123456789"));
+    text.remove_prefix(digits.size());
+    return digits;
+}
+
+// "2 3/4 in", "2-3/4 in", "½ oz", "2½ in".
+std::optional<Fraction> read_fraction(std::string_view text) {
+    constexpr std::array<std::pair<std::string_view, double>, 10> signs = {{{"½", 1.0 / 2},
+                                                                            {"¼", 1.0 / 4},
+                                                                            {"¾", 3.0 / 4},
+                                                                            {"⅓", 1.0 / 3},
+                                                                            {"⅔", 2.0 / 3},
+                                                                            {"⅛", 1.0 / 8},
+                                                                            {"⅜", 3.0 / 8},
+                                                                            {"⅝", 5.0 / 8},
+                                                                            {"⅞", 7.0 / 8},
+                                                                            {"⅕", 1.0 / 5}}};
+    std::string_view rest = trimmed(text);
+    const std::string_view first = take_digits(rest);
+    const double number = parse_decimal(first).value_or(0);
+    std::string_view behind = rest;
+    while (behind.starts_with(' ') || behind.starts_with('-'))
+        behind.remove_prefix(1);
+    for (const auto& [sign, value] : signs) {
+        if (behind.starts_with(sign)) return Fraction{number + value, trimmed(behind.substr(sign.size()))};
+    }
+    double whole = 0;
+    std::string_view above = first;
+    if (!rest.starts_with('/')) {
+        whole = number;
+        rest = behind;
+        above = take_digits(rest);
+    }
+    if (above.empty() || !rest.starts_with('/')) return std::nullopt;
+    rest.remove_prefix(1);
+    const double below = parse_decimal(take_digits(rest)).value_or(0);
+    if (below <= 0) return std::nullopt;
+    return Fraction{whole + parse_decimal(above).value_or(0) / below, trimmed(rest)};
 }
 
 // "38–40", "38-40", "40±2".
@@ -95,9 +144,21 @@ std::string how_to_write(const Dimension& dimension) {
     return names.size() == 1 ? "write it in " + names.front() : "use one of: " + joined(names, ", ");
 }
 
+// The unit that `name` spells or means; nothing where there is none of this dimension.
+const Unit* meant_unit(const Dimension& dimension, std::string_view name) {
+    const auto spelling =
+        std::ranges::find(spellings, lower_case(name), &std::pair<std::string_view, std::string_view>::first);
+    return find_unit(dimension, spelling == spellings.end() ? name : spelling->second);
+}
+
 Complaint about_number(const std::string& text, const Dimension& dimension) {
     const std::string example = example_of(dimension);
-    if (has_fraction(text)) return {shown(text) + " has a fraction in it", "write it with a point, like " + example};
+    if (const auto fraction = read_fraction(text)) {
+        const Unit* unit = meant_unit(dimension, fraction->rest);
+        return {shown(text) + " has a fraction in it",
+                unit == nullptr ? "write it with a point, like " + example
+                                : "write " + in_quotes(decimal(fraction->value, 3) + " " + std::string{unit->name})};
+    }
     if (const auto bare = within_curly_quotes(text))
         return {"the quotation marks of " + shown(*bare) + " are curly", "write " + *bare + " without them"};
     if (is_range(text))
@@ -110,11 +171,11 @@ Complaint about_unit(const std::string& text, const std::string& number, const s
     const std::string noun{dimension.noun};
     const std::string lower = lower_case(unit);
     const std::string units = how_to_write(dimension);
-    if (has_fraction(unit) || is_range(unit)) return about_number(text, dimension);
-    const auto meant = std::ranges::find(spellings, lower, &std::pair<std::string_view, std::string_view>::first);
-    if (meant != spellings.end() && find_unit(dimension, meant->second) != nullptr)
+    if (read_fraction(text) || is_range(unit)) return about_number(text, dimension);
+    if (const Unit* meant = meant_unit(dimension, unit)) {
         return {shown(unit) + " is not how units are written here",
-                "write " + in_quotes(number + " " + std::string{meant->second})};
+                "write " + in_quotes(number + " " + std::string{meant->name})};
+    }
     if (std::ranges::find(kitchen_measures, lower) != kitchen_measures.end())
         return {shown(unit) + " is not the same amount for everybody", units};
     for (const Dimension* other : all_dimensions()) {
@@ -147,6 +208,7 @@ std::optional<double> complain(const Node& node, const Complaint& complaint, Dia
 
 namespace dimensions {
 const Dimension paper_length{"length", paper_units};
+const Dimension type_size{"length", type_units};
 const Dimension yarn_length{"yarn length", yarn_units};
 const Dimension mass{"weight", mass_units};
 const Dimension volume{"volume", volume_units};
@@ -156,7 +218,7 @@ const Dimension share{"share", share_units};
 
 std::optional<double> read_amount(const Node& node, const std::string& what, const Dimension& dimension, Bounds bounds,
                                   Diagnostics& diagnostics) {
-    const auto text = with_decimal_point(node, std::string{trimmed(node.text)}, diagnostics);
+    const auto text = with_decimal_point(node, std::string{trimmed(with_plain_spaces(node.text))}, diagnostics);
     if (!text) return std::nullopt;
     const std::size_t end = std::min(text->find_first_not_of("0123456789.+-"), text->size());
     const std::string number_text = text->substr(0, end);
@@ -185,6 +247,14 @@ std::optional<std::string> within_curly_quotes(std::string_view text) {
         if (text.ends_with(mark)) text.remove_suffix(mark.size());
     }
     return found && !text.empty() ? std::optional{std::string{text}} : std::nullopt;
+}
+
+bool refuse_curly_quotes(const Node& node, std::string_view text, Diagnostics& diagnostics) {
+    const auto bare = within_curly_quotes(text);
+    if (!bare) return false;
+    diagnostics.error(node.spot, "the quotation marks of " + shown(*bare) + " are curly",
+                      "write \"" + shortened(*bare, 40) + "\", with straight ones");
+    return true;
 }
 
 std::optional<std::string> with_decimal_point(const Node& node, const std::string& text, Diagnostics& diagnostics) {

@@ -23,7 +23,7 @@ struct Dimension {
 
 // The dimensions that records and layouts know.
 namespace dimensions {
-extern const Dimension paper_length, yarn_length, mass, volume, density, share;
+extern const Dimension paper_length, type_size, yarn_length, mass, volume, density, share;
 }
 
 struct Bounds {
@@ -36,6 +36,8 @@ std::optional<double> read_amount(const Node& node, const std::string& what, con
 
 // What stands within “curly” quotation marks, which word processors make of straight ones; nothing without them.
 std::optional<std::string> within_curly_quotes(std::string_view text);
+// Complains about such marks around the whole of a value, and says whether there were any.
+bool refuse_curly_quotes(const Node& node, std::string_view text, Diagnostics& diagnostics);
 
 // `text` with a decimal point for a decimal comma. A comma in quotes is read so, with a warning; elsewhere it is an
 // error and there is nothing: it might part two values of a list. So is one that might part thousands.

@@ -3,16 +3,25 @@
 #include "base/words.h"
 
 #include <algorithm>
+#include <array>
 
 namespace dyeleaf {
 
 namespace {
 
+// What RTF, and packed (docx, odt) and older (doc) documents begin with.
+bool is_word_processors(std::string_view text) {
+    constexpr std::array<std::string_view, 3> beginnings = {"{\\rtf", "PK\x03\x04", "\xD0\xCF\x11\xE0"};
+    return std::ranges::any_of(beginnings, [&](std::string_view beginning) { return text.starts_with(beginning); });
+}
+
 bool check_encoding(Places& places, Diagnostics& diagnostics) {
     const std::string_view text = places.text();
     const std::size_t bad = invalid_utf8(text);
     const bool has_nul = text.substr(0, 64).find('\0') != std::string_view::npos;
-    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
+    if (is_word_processors(text)) {
+        diagnostics.error(places.nowhere(), "this was saved by a word processor", "save it as plain text");
+    } else if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
         diagnostics.error(places.at(0), "the file is saved as UTF-16", "save it again as plain text in UTF-8");
     } else if (has_nul) {
         diagnostics.error(places.at(text.find('\0')), "this is not a text file",

@@ -3,7 +3,9 @@
 #include "base/words.h"
 #include "source/check_text.h"
 #include "source/explain.h"
+#include "source/lines.h"
 #include "source/places.h"
+#include "source/written_value.h"
 
 #include <yaml-cpp/eventhandler.h>
 #include <yaml-cpp/exceptions.h>
@@ -54,19 +56,12 @@ std::size_t after_properties(std::string_view text, std::size_t at) {
 
 // The reader takes an unclosed quotation mark at the end of a file for a closed one, so this looks for itself.
 Written find_quoted(std::string_view text, Written written) {
-    const char mark = written.mark;
-    for (std::size_t at = written.begin + 1; at < text.size(); ++at) {
-        const bool escapes = mark == '"' ? text[at] == '\\' : text.substr(at).starts_with("''");
-        if (escapes) {
-            ++at;
-        } else if (text[at] == mark) {
-            written.end = at + 1;
-            const std::string_view inside = text.substr(written.begin, at - written.begin);
-            written.several_lines = inside.find('\n') != std::string_view::npos;
-            return written;
-        }
-    }
-    written.closed = false;
+    const std::size_t mark = closing_mark(text, written.begin);
+    written.closed = mark != std::string_view::npos;
+    if (!written.closed) return written;
+    written.end = mark + 1;
+    const std::string_view inside = text.substr(written.begin, mark - written.begin);
+    written.several_lines = inside.find('\n') != std::string_view::npos;
     return written;
 }
 
@@ -83,7 +78,7 @@ Written find_written(std::string_view text, std::size_t offset, std::string_view
     written.several_lines = true;
     if (!rest.empty() && std::string_view{"\"'|>"}.find(rest.front()) != std::string_view::npos)
         written.mark = rest.front();
-    return written.mark == '"' || written.mark == '\'' ? find_quoted(text, written) : written;
+    return is_quotation_mark(written.mark) ? find_quoted(text, written) : written;
 }
 
 bool says_nothing(std::string_view text) {
@@ -94,17 +89,15 @@ bool says_nothing(std::string_view text) {
 // Builds the tree from the reader's events.
 class Builder : public YAML::EventHandler {
   public:
-    Builder(Places& places, const DocumentLimits& limits, Diagnostics& diagnostics)
-        : places_(places), text_(places.text()), limits_(limits), diagnostics_(diagnostics) {}
+    Builder(Places& places, KnownKeys keys, const DocumentLimits& limits, Diagnostics& diagnostics)
+        : places_(places), text_(places.text()), keys_(keys), limits_(limits), diagnostics_(diagnostics) {}
 
     // Nothing where the file holds nothing.
     std::optional<Node> take() {
         refuse_unused_anchors();
+        for (Diagnostic& warning : warnings_)
+            diagnostics_.add(std::move(warning));
         return std::move(root_);
-    }
-    [[nodiscard]] std::optional<std::size_t> open_bracket() const {
-        const bool is_open = !open_.empty() && open_.back().in_brackets;
-        return is_open ? std::optional{open_.back().offset} : std::nullopt;
     }
 
     void OnDocumentStart(const YAML::Mark& mark) override {
@@ -116,8 +109,8 @@ class Builder : public YAML::EventHandler {
             refuse(offset_of(mark), "three dashes begin a second document here",
                    "take the line out, or make what follows a file of its own");
         }
-        refuse(offset_of(mark), "this does not belong to what stands above it",
-               "begin it in the same column as the keys above, or take it out");
+        complain(about_second_root(text_, offset_of(mark), keys_));
+        throw Refused{};
     }
     void OnDocumentEnd() override {}
 
@@ -131,9 +124,9 @@ class Builder : public YAML::EventHandler {
         } else if (open_.back().key) {
             Open& parent = open_.back();
             if (!explicitly) node.spot = parent.key->key_spot; // the reader's mark is at what comes next
-            // Inside brackets a # swallows the closing one as well, and that is what is complained of.
-            if (!has_colon(parent) || (!parent.in_brackets && is_remark(parent))) {
-                parent.key.reset(); // its complaint has been made
+            if (!has_colon(parent) || is_remark(parent) || (anchor != YAML::NullAnchor && is_ampersand(parent))) {
+                parent.node.refused.push_back(parent.key->key); // its complaint has been made
+                parent.key.reset();
                 return;
             }
         }
@@ -157,7 +150,7 @@ class Builder : public YAML::EventHandler {
         Node node;
         node.kind = Node::Kind::scalar;
         node.spot = places_.at(written.begin, written.end - written.begin);
-        node.quoted = written.mark == '"' || written.mark == '\'';
+        node.quoted = is_quotation_mark(written.mark);
         node.text = value;
         check_scalar(node, written);
         const bool is_key = !open_.empty() && open_.back().node.kind == Node::Kind::map && !open_.back().key;
@@ -198,6 +191,7 @@ class Builder : public YAML::EventHandler {
         std::size_t nodes = 1;
         std::size_t depth = 0;
         std::size_t offset = 0; // of the & before it
+        bool in_brackets = false;
         bool used = false;
     };
 
@@ -209,6 +203,17 @@ class Builder : public YAML::EventHandler {
         diagnostics_.error(places_.at(offset), message, help);
         throw Refused{};
     }
+
+    void complain(const Explanation& why) {
+        diagnostics_.error(places_.at(why.offset, why.bytes), why.message, why.help);
+    }
+
+    // A warning about a file that cannot be read would only distract.
+    void warn(const Spot& spot, const std::string& message, const std::string& help) {
+        warnings_.push_back({Severity::warning, spot, message, help});
+    }
+
+    [[nodiscard]] bool in_brackets() const { return !open_.empty() && open_.back().in_brackets; }
 
     [[noreturn]] void refuse_depth(std::size_t offset) {
         refuse(offset, "lists and keys stand inside one another too deeply here",
@@ -227,17 +232,19 @@ class Builder : public YAML::EventHandler {
     void refuse_tag(const YAML::Mark& mark, const std::string& tag) {
         if (tag.empty() || tag == "?" || (tag == "!" && !text_.substr(offset_of(mark)).starts_with('!'))) return;
         const std::size_t at = std::min(text_.find('!', offset_of(mark)), text_.size());
-        refuse(at, "a text cannot begin with “!”", "put the text in quotes");
+        complain(about_first_character(text_, at, in_brackets()));
+        throw Refused{};
     }
 
     [[noreturn]] void refuse_unclosed(const Written& written) {
-        const std::string_view line = text_.substr(written.begin, text_.find('\n', written.begin) - written.begin);
-        const auto quoted = in_yaml_quotes(shortened(trimmed(line), 40));
+        const WrittenValue value = value_at(text_, written.begin, in_brackets());
+        const auto quoted = in_yaml_quotes(shortened(value.text, 40));
         const bool apostrophe = written.mark == '\'' && quoted;
         refuse(written.begin, "this quotation mark is never closed",
-               "close it at the end of its text" +
-                   (apostrophe ? "; a text that begins with an apostrophe needs the other marks: " + *quoted
-                               : std::string{}));
+               apostrophe ? "close it at the end of its text; a text that begins with an apostrophe needs the other "
+                            "marks: " +
+                                *quoted
+                          : how_to_close(value));
     }
 
     void check_scalar(const Node& node, const Written& written) {
@@ -252,8 +259,8 @@ class Builder : public YAML::EventHandler {
         if (!node.quoted || !written.several_lines) return;
         const std::string_view inside = text_.substr(written.begin, written.end - written.begin);
         if (inside.find(": ", inside.find('\n')) == std::string_view::npos) return;
-        diagnostics_.warning(node.spot, "this text in quotes runs on over lines that look like keys",
-                             "if it should end on this line, close the quotation mark here");
+        warn(node.spot, "this text in quotes runs on over lines that look like keys",
+             "if it should end on this line, close the quotation mark here");
     }
 
     // "Blue #4" without quotes is "Blue" to the reader.
@@ -262,33 +269,29 @@ class Builder : public YAML::EventHandler {
         const std::size_t at = std::min(text_.find_first_not_of(' ', written.end), text_.size());
         const std::string_view remark = first_word(text_.substr(at));
         if (at == written.end || remark.size() < 2 || remark[0] != '#' || remark[1] == '#') return;
-        diagnostics_.warning(
-            places_.at(at, remark.size()), in_quotes(shortened(remark, 40)) + " is taken for a remark and left out",
-            "if it belongs to the text, put all of it in quotes; if it is a remark, leave a space after the #");
+        warn(places_.at(at, remark.size()), in_quotes(shortened(remark, 40)) + " is taken for a remark and left out",
+             "if it belongs to the text, put all of it in quotes; if it is a remark, leave a space after the #");
     }
 
     // `name Sloe` and `name:Sloe` are keys without a value to the reader.
-    bool has_colon(const Open& parent) {
+    bool has_colon(Open& parent) {
         const std::size_t at = std::min(text_.find_first_not_of(" \t", parent.key_end), text_.size());
         if (text_.substr(at).starts_with(':')) return true;
         const Spot& spot = parent.key->key_spot;
-        const std::string key = shortened(parent.key->key, 40);
-        const std::size_t colon = key.find(':');
+        const std::string& key = parent.key->key;
         if (const auto number = split_number(parent)) {
-            diagnostics_.error(spot, "the comma before " + in_quotes(key) + " parts two entries",
+            diagnostics_.error(spot, "the comma before " + in_quotes(shortened(key, 40)) + " parts two entries",
                                "write a decimal point: " + *number);
-        } else if (colon != std::string::npos && colon > 0) {
-            diagnostics_.error(spot, "a space is missing after the colon in " + in_quotes(key),
-                               "write " + key.substr(0, colon) + ": " + std::string{trimmed(key.substr(colon + 1))});
-        } else if (parent.in_brackets) {
-            diagnostics_.error(
-                spot, in_quotes(key) + " has no colon",
-                "in { } stand keys with a colon, as in {name: Sloe}; a list goes in [ ], and a text that "
-                "begins with { in quotes");
-        } else {
-            diagnostics_.error(spot, in_quotes(key) + " has no colon",
-                               "after a key come a colon and a space, as in name: Sloe");
+            parent.node.refused.push_back(parent.node.entries.back().key);
+            parent.node.entries.pop_back();
+            return false;
         }
+        const Explanation why = about_words_without_colon(key, 0, keys_);
+        diagnostics_.error(spot, why.message,
+                           !why.help.empty()    ? why.help
+                           : parent.in_brackets ? "in { } stand keys with a colon, as in {name: Sloe}; a list goes "
+                                                  "in [ ], and a text that begins with { in quotes"
+                                                : "after a key come a colon and a space, as in name: Sloe");
         return false;
     }
 
@@ -299,9 +302,10 @@ class Builder : public YAML::EventHandler {
         const std::string_view before = text_.substr(0, begin);
         const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
         if (!parent.in_brackets || key.empty() || !is_digit(key.front()) || !before.ends_with(',')) return std::nullopt;
-        const std::size_t start = before.substr(0, begin - 1).find_last_not_of("0123456789") + 1;
-        if (start + 1 == begin) return std::nullopt;
-        return std::string{before.substr(start, begin - 1 - start)} + "." + shortened(key, 40);
+        if (parent.node.entries.empty()) return std::nullopt;
+        const std::string& whole = parent.node.entries.back().node().text;
+        if (whole.empty() || !std::ranges::all_of(whole, is_digit)) return std::nullopt;
+        return whole + "." + shortened(key, 40);
     }
 
     // `colour: #8d7fa8` is a key and a remark.
@@ -310,6 +314,10 @@ class Builder : public YAML::EventHandler {
         const std::size_t at = std::min(text_.find_first_not_of(" \t", colon + 1), text_.size());
         const std::string_view value = first_word(text_.substr(at));
         if (value.size() < 2 || value[0] != '#' || value[1] == '#') return false;
+        if (parent.in_brackets) {
+            complain(about_remark(text_, at));
+            return true;
+        }
         diagnostics_.error(places_.at(at, value.size()),
                            "nothing stands after " + in_quotes(parent.key->key) + ": what follows # is a remark",
                            "put it in quotes: " + parent.key->key + ": " +
@@ -317,13 +325,17 @@ class Builder : public YAML::EventHandler {
         return true;
     }
 
+    // `colourway: &Red` is a key and a name for its missing value.
+    bool is_ampersand(const Open& parent) {
+        const std::size_t at = text_.find('&', parent.key_end);
+        if (at == std::string_view::npos) return false;
+        complain(about_first_character(text_, at, parent.in_brackets));
+        return true;
+    }
+
     void refuse_unused_anchors() {
         for (const auto& [anchor, one] : anchored_) {
-            if (one.used || one.depth > 0) continue;
-            const std::string_view word = first_word(text_.substr(one.offset));
-            diagnostics_.error(places_.at(one.offset, word.size()),
-                               in_quotes(shortened(word, 40)) + " is not read as text",
-                               "a text that begins with & needs quotes");
+            if (!one.used && one.depth == 0) complain(about_first_character(text_, one.offset, one.in_brackets));
         }
     }
 
@@ -360,7 +372,7 @@ class Builder : public YAML::EventHandler {
     }
 
     void place(Node node, std::size_t nodes, std::size_t depth, std::size_t offset, YAML::anchor_t anchor) {
-        if (anchor != YAML::NullAnchor) anchored_[anchor] = {node, nodes, depth, offset, false};
+        if (anchor != YAML::NullAnchor) anchored_[anchor] = {node, nodes, depth, offset, in_brackets(), false};
         if (open_.empty()) {
             root_ = std::move(node);
             return;
@@ -416,6 +428,7 @@ class Builder : public YAML::EventHandler {
         if (!is_new) {
             diagnostics_.error(entry.key_spot, in_quotes(shortened(entry.key, 40)) + " stands here a second time",
                                "the first stands on line " + std::to_string(known->second) + "; keep one of the two");
+            parent.node.refused.push_back(entry.key);
             return;
         }
         entry.value.push_back(std::move(value));
@@ -424,8 +437,10 @@ class Builder : public YAML::EventHandler {
 
     Places& places_;
     std::string_view text_;
+    KnownKeys keys_;
     const DocumentLimits& limits_;
     Diagnostics& diagnostics_;
+    std::vector<Diagnostic> warnings_;
     std::vector<Open> open_;
     std::map<YAML::anchor_t, Anchored> anchored_;
     std::optional<Node> root_;
@@ -434,7 +449,7 @@ class Builder : public YAML::EventHandler {
 };
 
 // Whether the reader came to the end.
-bool build(Builder& builder, Places& places, Diagnostics& diagnostics) {
+bool build(Builder& builder, Places& places, KnownKeys keys, Diagnostics& diagnostics) {
     try {
         TextBuffer buffer{places.text()};
         std::istream stream{&buffer};
@@ -444,9 +459,8 @@ bool build(Builder& builder, Places& places, Diagnostics& diagnostics) {
         return true;
     } catch (const YAML::Exception& exception) {
         const auto offset = static_cast<std::size_t>(std::max(exception.mark.pos, 0));
-        const Explanation why =
-            explain(places.text(), {exception.msg, std::min(offset, places.text().size()), builder.open_bracket()});
-        diagnostics.error(places.at(why.offset), why.message, why.help);
+        const Explanation why = explain(places.text(), {exception.msg, std::min(offset, places.text().size())}, keys);
+        diagnostics.error(places.at(why.offset, why.bytes), why.message, why.help);
     } catch (const Refused&) {
         // The builder has complained.
     }
@@ -456,7 +470,7 @@ bool build(Builder& builder, Places& places, Diagnostics& diagnostics) {
 } // namespace
 
 std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagnostics& diagnostics,
-                                   const DocumentLimits& limits) {
+                                   std::span<const std::string_view> keys, const DocumentLimits& limits) {
     if (file->text.size() > limits.bytes) {
         diagnostics.error({file, 0, 0, 1}, "the file is larger than " + std::to_string(limits.bytes >> 20U) + " MiB",
                           "records are small texts: split it, or take out what does not belong");
@@ -464,8 +478,8 @@ std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagn
     }
     Places places{file};
     if (!is_sound_text(places, limits, diagnostics)) return std::nullopt;
-    Builder builder{places, limits, diagnostics};
-    if (!build(builder, places, diagnostics)) return std::nullopt;
+    Builder builder{places, keys, limits, diagnostics};
+    if (!build(builder, places, keys, diagnostics)) return std::nullopt;
     auto root = builder.take();
     if (root && root->kind != Node::Kind::nothing) return root;
     diagnostics.error(places.nowhere(), "the file is empty", "write something into it, or take it away");

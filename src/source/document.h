@@ -5,7 +5,9 @@
 
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace dyeleaf {
@@ -28,6 +30,8 @@ struct Node {
     bool quoted = false;        // whether the scalar stood in quotes
     std::vector<Node> items;    // of a list
     std::vector<Entry> entries; // of a map, in the order written; keys are unique
+    // Of a map: what begins entries that were refused, so that nobody misses them a second time.
+    std::vector<std::string> refused;
 };
 
 // Bounds on what is read, generous for any studio; beyond them a file is refused, never half read.
@@ -40,8 +44,9 @@ struct DocumentLimits {
 };
 
 // The tree of one file, or nothing when the file is empty or cannot be read as YAML; then, and for duplicate keys,
-// tabs, bad UTF-8, NULs, a second document or a bound overrun, there is an error with its place.
+// tabs, bad UTF-8, NULs, a second document or a bound overrun, there is an error with its place. `keys`, in small
+// letters, are those that such a file may hold: they help to tell where a colon is missing.
 std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagnostics& diagnostics,
-                                   const DocumentLimits& limits = {});
+                                   std::span<const std::string_view> keys = {}, const DocumentLimits& limits = {});
 
 } // namespace dyeleaf

@@ -1,6 +1,9 @@
 #include "source/explain.h"
 
 #include "base/words.h"
+#include "source/lines.h"
+#include "source/surroundings.h"
+#include "source/written_value.h"
 
 #include <yaml-cpp/exceptions.h>
 
@@ -12,129 +15,115 @@ namespace {
 
 constexpr std::size_t none = std::string_view::npos;
 
-// One line of a text, less its comment lines' look-alikes: where it starts and what stands on it.
-struct Line {
-    std::size_t start = 0;
-    std::string_view whole;
-
-    [[nodiscard]] std::size_t indent() const { return std::min(whole.find_first_not_of(' '), whole.size()); }
-    // Where the first word stands, behind the dashes of list items.
-    [[nodiscard]] std::size_t content() const {
-        std::size_t at = indent();
-        while (whole.substr(at).starts_with("- "))
-            at = std::min(whole.find_first_not_of(' ', at + 1), whole.size());
-        return at;
-    }
-    [[nodiscard]] std::string_view words() const { return trimmed(whole.substr(content())); }
-    [[nodiscard]] bool is_blank() const { return words().empty() || words().front() == '#'; }
-};
-
-Line line_at(std::string_view text, std::size_t offset) {
-    offset = std::min(offset, text.size());
-    const std::size_t before = offset == 0 ? none : text.rfind('\n', offset - 1);
-    const std::size_t start = before == none ? 0 : before + 1;
-    return {start, text.substr(start, text.find('\n', start) - start)};
-}
-
-std::optional<Line> line_above(std::string_view text, const Line& line) {
-    for (Line above = line; above.start > 0;) {
-        above = line_at(text, above.start - 1);
-        if (!above.is_blank()) return above;
-    }
-    return std::nullopt;
-}
-
-// Where a key ends in `words`: at a colon before a space or the end of the line.
-std::size_t colon_of(std::string_view words) {
-    for (std::size_t at = words.find(':'); at != none; at = words.find(':', at + 1)) {
-        if (at + 1 == words.size() || words[at + 1] == ' ') return at;
-    }
-    return none;
-}
-
 std::string shown(std::string_view text) {
     return in_quotes(shortened(trimmed(text), 40));
 }
 
-// "put it in quotes", with the line as it should read where that can be shown.
-std::string quote_it(std::string_view key, std::string_view value) {
-    const auto quoted = in_yaml_quotes(trimmed(value));
-    if (!quoted || value.size() > 60) return "put the text in quotes";
-    return "put the text in quotes: " + (key.empty() ? std::string{} : std::string{trimmed(key)} + " ") + *quoted;
+// The known key that `words` begin with, behind which no letter of the same word goes on; the longest of them.
+std::string_view leading_key(std::string_view words, KnownKeys keys) {
+    std::string_view longest;
+    for (const std::string_view key : keys) {
+        if (key.size() <= longest.size() || lower_case(words.substr(0, key.size())) != key) continue;
+        const bool ends = words.size() == key.size() || words[key.size()] == ':' || is_blank(words[key.size()]);
+        if (ends) longest = key;
+    }
+    return longest;
 }
 
-// The line from its first word up to `offset`, which begins the value at fault.
-std::string_view key_before(const Line& line, std::size_t offset) {
-    return line.whole.substr(line.content(), offset - line.start - std::min(line.content(), offset - line.start));
-}
-
-Explanation about_second_colon(const Line& line, std::size_t offset) {
-    const std::string_view words = line.words();
-    const std::size_t colon = colon_of(words);
-    return {offset, "a second colon on this line", quote_it(words.substr(0, colon + 1), words.substr(colon + 1))};
-}
-
-// A line without a key, which the reader took for more of the text above or for the start of a key.
-Explanation about_missing_colon(const Line& line) {
-    const std::string_view words = line.words();
-    const std::size_t start = line.start + line.content();
+// The colon of "name:Sloe"; none in "12:30", "https://…" and texts of several words before it.
+std::size_t tight_colon(std::string_view words) {
     const std::size_t colon = words.find(':');
-    if (words.size() > 1 && words.front() == '-' && words[1] != '-') {
-        return {start, "a space is missing after the dash", "write - " + std::string{words.substr(1)}};
-    }
-    if (colon != none && colon > 0) {
-        const std::string fixed =
-            std::string{words.substr(0, colon + 1)} + " " + std::string{trimmed(words.substr(colon + 1))};
-        return {start + colon, "a space is missing after the colon", "write " + shortened(fixed, 60)};
-    }
-    return {
-        start, shown(words) + " has no colon",
-        "after a key come a colon and a space, as in name: Sloe; if this line goes on from the text above, indent it "
-        "further than that text's key"};
+    if (colon == none || colon == 0 || words.substr(colon).starts_with("://")) return none;
+    const std::string_view before = words.substr(0, colon);
+    const bool has_letter = before.find_first_not_of("0123456789.") != none;
+    return has_letter && before.find(' ') == none ? colon : none;
 }
 
-Explanation about_colon(std::string_view text, std::size_t offset) {
+Explanation about_line_without_colon(const Line& line, KnownKeys keys) {
+    Explanation why = about_words_without_colon(line.words(), line.start + line.content(), keys);
+    if (why.help.empty()) {
+        why.help = "after a key come a colon and a space, as in name: Sloe; if this line goes on from the text above, "
+                   "indent it further than that text's key";
+    }
+    return why;
+}
+
+// A line that was meant to begin with a key.
+bool lacks_colon(const Line& line, KnownKeys keys) {
+    const std::string_view words = line.words();
+    return colon_of(words) == none && (!leading_key(words, keys).empty() || tight_colon(words) != none);
+}
+
+// A text that holds a colon, or one that is meant as a ratio.
+Explanation about_text_with_colon(const WrittenValue& value, std::size_t offset, const std::string& message) {
+    if (value.key == "parts" && is_ratio(value.text)) {
+        return {value.offset, shown(value.text) + " does not say which part is the dye",
+                "write parts: {dye: 1, salt: 4}, each part by its name", value.text.size()};
+    }
+    return {offset, message, how_to_quote(value)};
+}
+
+Explanation about_colon(std::string_view text, std::size_t offset, KnownKeys keys) {
     const Line line = line_at(text, offset);
-    const std::string_view before = key_before(line, offset);
+    if (text.substr(offset).starts_with('?')) return about_first_character(text, offset, false);
+    const std::size_t content = line.start + line.content();
+    const std::string_view before = text.substr(content, offset - std::min(content, offset));
     if (trimmed(before).empty())
         return {offset, "no key stands before this colon", "write the key first, as in name: Sloe"};
-    if (colon_of(before) != none) return about_second_colon(line, offset);
+    if (colon_of(before) != none)
+        return about_text_with_colon(value_at(text, offset, false), offset, "a second colon on this line");
     const auto above = line_above(text, line);
-    const std::size_t colon = above ? colon_of(above->words()) : none;
-    if (colon == none) return about_missing_colon(above.value_or(line));
-    if (line.whole.substr(line.indent()).starts_with("- ")) {
+    const std::string_view words = above ? above->words() : std::string_view{};
+    const std::size_t colon = colon_of(words);
+    if (colon == none) {
+        if (words.size() > 1 && words.front() == '-' && words[1] != '-') {
+            return {above->start + above->content(), "a space is missing after the dash",
+                    "write - " + std::string{words.substr(1)}};
+        }
+        return about_line_without_colon(above.value_or(line), keys);
+    }
+    if (line.is_item()) {
         return {line.start + line.indent(), "a list item stands below a key that has a text already",
                 "a dash goes below a key that has nothing after its colon, such as “dyes:”"};
     }
     if (line.content() > above->content()) {
-        return {line.start + line.content(), "this line is indented further than the one above it",
-                "start it in the same column as " + shown(above->words().substr(0, colon)) + " above"};
+        return {content, "this line is indented further than the one above it",
+                "start it in the same column as " + shown(words.substr(0, colon)) + " above"};
     }
-    return {offset, "a colon stands where none can", quote_it({}, line.words())};
+    return {offset, "a colon stands where none can", how_to_quote({content, {}, line.words()})};
+}
+
+// A remark ends a text, so a line without a colon is complained of where the next one begins.
+std::optional<Explanation> about_line_above(std::string_view text, const Line& line, KnownKeys keys) {
+    const auto above = line_above(text, line);
+    if (!above) return std::nullopt;
+    const bool same_column = above->content() == line.content() && !above->is_item();
+    if (!lacks_colon(*above, keys) && !(same_column && colon_of(above->words()) == none)) return std::nullopt;
+    return about_line_without_colon(*above, keys);
 }
 
 // A line that begins in no column in which the lines above began.
-Explanation about_indentation(std::string_view text, const Line& line) {
+Explanation about_indentation(std::string_view text, const Line& line, KnownKeys keys) {
     const std::size_t start = line.start + line.indent();
     const auto above = line_above(text, line);
-    const bool dash = line.whole.substr(line.indent()).starts_with("- ");
-    const bool dash_above = above && above->whole.substr(above->indent()).starts_with("- ");
-    if (dash && !dash_above) {
+    if (auto why = about_line_above(text, line, keys)) return *why;
+    if (lacks_colon(line, keys)) return about_line_without_colon(line, keys);
+    if (line.is_item() && above && !above->is_item()) {
         return {start, "a list item stands among keys",
                 "a dash goes under the key whose list it belongs to, such as “dyes:”"};
     }
     if (!above) return {start, "this line does not belong here", "start it further left"};
-    const std::size_t column = (dash ? above->indent() : above->content()) + 1;
+    const std::size_t column = (line.is_item() ? above->indent() : above->content()) + 1;
     return {start,
             "this line begins in column " + std::to_string(line.indent() + 1) + ", where nothing above it begins",
             "lines that belong together begin in the same column: the line above begins in column " +
                 std::to_string(column)};
 }
 
-Explanation about_misplaced(std::string_view text, std::size_t offset) {
+Explanation about_misplaced(std::string_view text, std::size_t offset, bool in_brackets, KnownKeys keys) {
     const Line line = line_at(text, offset);
     if (text.substr(offset).starts_with(',')) return {offset, "a comma where none belongs", "take it out"};
-    if (offset <= line.start + line.indent()) return about_indentation(text, line);
+    if (offset <= line.start + line.indent()) return about_indentation(text, line, keys);
     const std::string_view before = trimmed(text.substr(line.start, offset - line.start));
     if (before.ends_with('"') || before.ends_with('\'')) {
         return {
@@ -142,85 +131,83 @@ Explanation about_misplaced(std::string_view text, std::size_t offset) {
             "end the text with the mark, or leave both marks out; a mark missing on a line above has the same effect"};
     }
     if (before.ends_with(']') || before.ends_with('}')) {
-        return {offset, "text goes on after the closing bracket",
-                "put the whole text in quotes, or take out what follows"};
+        const WrittenValue value = value_at(text, line.start + line.content() + line.words().size(), false);
+        return {offset, "text goes on after the closing bracket", how_to_quote(value) + ", or take out what follows"};
     }
+    if (text.substr(offset).starts_with("- ")) return about_first_character(text, offset, in_brackets);
     return {offset, "this does not belong here", "compare the line with its neighbours: key, colon, space, value"};
 }
 
-// Inside [ ] or { }: a comma or the closing bracket is missing, or a # has made the rest of a line a remark.
-Explanation about_brackets(std::string_view text, std::size_t offset, std::size_t bracket) {
-    const std::string_view inside = text.substr(bracket, offset - std::min(offset, bracket));
-    for (std::size_t at = inside.find(" #"); at != none; at = inside.find(" #", at + 1)) {
-        const std::string_view remark = first_word(inside.substr(at + 1));
-        if (remark.size() < 2) continue;
-        const auto quoted = in_yaml_quotes(remark);
-        return {bracket + at + 1, "everything after this # is taken for a remark",
-                "put the value in quotes: " + quoted.value_or("\"#8d7fa8\"")};
-    }
+// Inside [ ] or { }: a comma or the closing bracket is missing, or a text with a colon in it needs quotes.
+Explanation about_brackets(std::string_view text, std::size_t offset, std::size_t bracket, KnownKeys keys) {
     const char open = bracket < text.size() ? text[bracket] : '[';
     const std::string close{open == '{' ? '}' : ']'};
-    if (line_at(text, offset).start == line_at(text, bracket).start && offset < text.size() && text[offset] != '\n') {
-        if (text[offset] == ':') {
-            const std::size_t word = text.find_last_of(" {[,", offset - 1) + 1;
-            return {word, "a comma is missing before this, or the text needs quotes",
-                    "write {name: rust, halo: 3 mm}, a comma between two entries; a text that holds a colon goes in "
-                    "quotes"};
-        }
+    const Line line = line_at(text, offset);
+    const bool goes_on = line.start == line_at(text, bracket).start; // on the bracket's own line
+    const std::size_t word = offset == 0 ? 0 : text.find_last_of(" {[,\n", offset - 1) + 1;
+    const bool has_text_before = goes_on || word > line.start + line.content();
+    if (!has_text_before || offset >= text.size() || text[offset] == '\n') {
+        return {bracket, std::string{"this "} + open + " is not closed, or a comma is missing after it",
+                "write " + close + " where it ends, and a comma between two entries"};
+    }
+    if (text[offset] == '?') return about_first_character(text, offset, true);
+    if (text[offset] != ':') {
         return {offset, "a comma is missing before this, or a " + close + " is",
                 open == '{' ? "write {name: rust, halo: 3 mm}, a comma between two entries"
                             : "write [rust, lilac], a comma between two entries"};
     }
-    return {bracket, std::string{"this "} + open + " is not closed, or a comma is missing after it",
-            "write " + close + " where it ends, and a comma between two entries"};
-}
-
-// The value that holds `offset`: on its line, behind the colon, bracket or comma before it.
-std::string_view value_around(std::string_view text, std::size_t offset, bool in_brackets) {
-    const Line line = line_at(text, offset);
-    std::size_t begin = line.start + line.content();
-    for (std::size_t at = begin; at < offset; ++at) {
-        const bool ends_key = text.substr(at).starts_with(": ");
-        if (ends_key || (in_brackets && std::string_view{"[{,"}.find(text[at]) != none)) begin = at + 1;
+    // "2 % base: sock" lacks a comma, "first try: too dark" needs quotes; only known keys tell the one from the other.
+    const WrittenValue value = value_at(text, offset, true);
+    if (!leading_key(text.substr(word), keys).empty()) {
+        const std::string before{trimmed(text.substr(value.offset, word - std::min(word, value.offset)))};
+        const std::string_view entry = text.substr(word, text.find_first_of(",]}\n", offset) - word);
+        return {word, "a comma is missing before " + shown(text.substr(word, offset - word)),
+                "write " + shortened(before, 40) + ", " + shortened(entry, 40), offset - word};
     }
-    const std::string_view rest = line.whole.substr(begin - line.start);
-    const std::string_view value = in_brackets ? rest.substr(0, rest.find_first_of(",]}")) : rest;
-    return trimmed(value);
-}
-
-// Some characters mean something to the reader where a text begins, or before a comma in brackets.
-Explanation about_character(std::string_view text, std::size_t offset, bool in_brackets) {
-    const std::string_view value = value_around(text, offset, in_brackets);
-    const std::size_t begin = value.empty() ? offset : static_cast<std::size_t>(value.data() - text.data());
-    const std::string character = shown(text.substr(offset, 1));
-    const std::string_view key = in_brackets ? std::string_view{} : key_before(line_at(text, offset), begin);
-    return {offset,
-            begin == offset ? "a text cannot begin with " + character
-                            : "a " + character + " here needs quotes around the text",
-            quote_it(key, value)};
+    if (value.key.empty()) {
+        return {
+            word, "a comma is missing before this, or the text needs quotes",
+            "write {name: rust, halo: 3 mm}, a comma between two entries; a text that holds a colon goes in quotes"};
+    }
+    if (!keys.empty()) return about_text_with_colon(value, value.offset, "a text that holds a colon needs quotes");
+    Explanation why = about_text_with_colon(value, word, "a comma is missing before this, or the text needs quotes");
+    why.help += ", or write a comma between two entries";
+    return why;
 }
 
 // The reader stops behind the mark that begins a text of several lines.
 Explanation about_block(std::string_view text, std::size_t offset) {
     const Line line = line_at(text, offset);
     const std::size_t mark = line.whole.substr(0, offset - line.start).find_last_of("|>");
-    return about_character(text, mark == none ? offset : line.start + mark, false);
+    return about_first_character(text, mark == none ? offset : line.start + mark, false);
 }
 
 bool is_any(std::string_view said, std::initializer_list<std::string_view> known) {
     return std::ranges::any_of(known, [&](std::string_view one) { return said.starts_with(one); });
 }
 
+// What the surroundings tell, whatever the reader said.
+std::optional<Explanation> about_surroundings(std::string_view text, const Surroundings& around) {
+    if (around.remark) return about_remark(text, *around.remark);
+    if (!around.quote) return std::nullopt;
+    const bool in_brackets = look_around(text, *around.quote).bracket.has_value();
+    return Explanation{*around.quote, "this quotation mark is not closed at the end of its text",
+                       how_to_close(value_at(text, *around.quote, in_brackets))};
+}
+
 } // namespace
 
-Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
+Explanation explain(std::string_view text, const ReaderComplaint& complaint, KnownKeys keys) {
     namespace reader = YAML::ErrorMsg;
     const std::size_t offset = complaint.offset;
+    const Surroundings around = look_around(text, offset);
+    if (auto why = about_surroundings(text, around)) return *why;
     const auto is = [&](auto... known) { return is_any(complaint.said, {known...}); };
-    if (is(reader::MAP_VALUE, reader::MAP_KEY)) return about_colon(text, offset);
+    if (is(reader::MAP_VALUE, reader::MAP_KEY)) return about_colon(text, offset, keys);
     if (is(reader::END_OF_MAP_FLOW, reader::END_OF_SEQ_FLOW))
-        return about_brackets(text, offset, complaint.bracket.value_or(offset));
-    if (is(reader::END_OF_MAP, reader::END_OF_SEQ, reader::BLOCK_ENTRY)) return about_misplaced(text, offset);
+        return about_brackets(text, offset, around.bracket.value_or(offset), keys);
+    if (is(reader::END_OF_MAP, reader::END_OF_SEQ, reader::BLOCK_ENTRY))
+        return about_misplaced(text, offset, around.bracket.has_value(), keys);
     if (is(reader::FLOW_END)) {
         return {offset, "a closing bracket that fits no opening one",
                 "[ is closed by ] and { by }; a text that holds brackets needs quotes"};
@@ -232,7 +219,7 @@ Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
     if (is(reader::UNKNOWN_TOKEN, reader::CHAR_IN_ALIAS, reader::CHAR_IN_ANCHOR, reader::ALIAS_NOT_FOUND,
            reader::ANCHOR_NOT_FOUND, reader::UNKNOWN_ANCHOR, reader::CHAR_IN_TAG_HANDLE, reader::TAG_WITH_NO_SUFFIX,
            reader::END_OF_VERBATIM_TAG, reader::MULTIPLE_TAGS, reader::MULTIPLE_ANCHORS, reader::ALIAS_CONTENT)) {
-        return about_character(text, offset, complaint.bracket.has_value());
+        return about_first_character(text, offset, around.bracket.has_value());
     }
     if (is(reader::INVALID_ESCAPE, reader::INVALID_HEX, reader::INVALID_UNICODE)) {
         return {offset, "a backslash stands before something it cannot change",
@@ -241,14 +228,55 @@ Explanation explain(std::string_view text, const ReaderComplaint& complaint) {
     return {offset, "this cannot be read", "compare the line with one of an example file, character by character"};
 }
 
-std::optional<std::string> in_yaml_quotes(std::string_view text) {
-    if (text.find_first_of("\"\\") == none) return "\"" + std::string{text} + "\"";
-    if (text.find('\'') == none) return "'" + std::string{text} + "'";
-    return std::nullopt;
+Explanation about_second_root(std::string_view text, std::size_t offset, KnownKeys keys) {
+    if (auto why = about_line_above(text, line_at(text, offset), keys)) return *why;
+    return {offset, "this does not belong to what stands above it",
+            "begin it in the same column as the keys above, or take it out"};
 }
 
-std::string_view first_word(std::string_view text) {
-    return text.substr(0, text.find_first_of(" \t\r\n,}]"));
+Explanation about_words_without_colon(std::string_view words, std::size_t offset, KnownKeys keys) {
+    const std::string_view key = leading_key(words, keys);
+    const std::size_t colon = key.empty() || words.substr(key.size()).starts_with(':') ? tight_colon(words) : none;
+    const std::size_t key_end = colon != none ? colon : key.size();
+    const bool no_space = words.substr(key_end).starts_with(':');
+    const std::string_view value = trimmed(words.substr(std::min(words.size(), key_end + (no_space ? 1 : 0))));
+    std::string help;
+    if (key_end > 0) {
+        help = "write " + std::string{words.substr(0, key_end)} + ":" +
+               (value.empty() ? std::string{} : " " + shortened(value, 60));
+    }
+    return {offset, shown(words) + (no_space ? " lacks a space after the colon" : " has no colon"), help, words.size()};
+}
+
+// Some characters mean something to the reader where a text begins, or before a comma in brackets.
+Explanation about_first_character(std::string_view text, std::size_t offset, bool in_brackets) {
+    const WrittenValue value = value_at(text, offset, in_brackets);
+    if (value.text == "?") {
+        return {offset, "“?” is no value",
+                "leave the line out where you do not know; a date can be written as unknown"};
+    }
+    const std::string character = shown(text.substr(offset, 1));
+    return {offset,
+            value.offset == offset ? "a text cannot begin with " + character
+                                   : "a " + character + " here needs quotes around the text",
+            how_to_quote(value)};
+}
+
+Explanation about_remark(std::string_view text, std::size_t offset) {
+    const std::string_view remark = text.substr(offset, text.find('\n', offset) - offset);
+    Explanation why{
+        offset, "what follows # is a remark, and takes the rest of the line with it", {}, trimmed(remark).size()};
+    if (remark.size() < 2 || is_blank(remark[1])) {
+        why.help = "close the bracket before the remark; a text that holds a # goes in quotes";
+        return why;
+    }
+    const WrittenValue value = value_at(text, offset, true);
+    const std::string_view digits = value.text.substr(std::min<std::size_t>(1, value.text.size()));
+    const bool is_colour = value.offset == offset && digits.find_first_not_of("0123456789abcdefABCDEF") == none;
+    why.help = std::string{"put the "} + (is_colour ? "colour" : "text") +
+               " in quotes: " + (value.key.empty() ? std::string{} : std::string{value.key} + ": ") +
+               in_yaml_quotes(shortened(value.text, 60)).value_or("\"…\"");
+    return why;
 }
 
 } // namespace dyeleaf

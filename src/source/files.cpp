@@ -3,6 +3,7 @@
 #include "base/words.h"
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <system_error>
@@ -22,6 +23,21 @@ struct CloseFile {
 bool is_yaml(const std::filesystem::path& path) {
     const std::string ending = lower_case(path.extension().string());
     return ending == ".yaml" || ending == ".yml";
+}
+
+// "yarn.yaml.txt", as some programs name what they save, gives "yarn.yaml".
+std::optional<std::string> name_before_second_ending(const std::filesystem::path& path) {
+    constexpr std::array endings = {".txt", ".rtf", ".doc", ".docx", ".odt"};
+    const bool is_text = std::ranges::find(endings, lower_case(path.extension().string())) != endings.end();
+    return is_text && is_yaml(path.stem()) ? std::optional{path.stem().string()} : std::nullopt;
+}
+
+void warn_of_second_ending(const std::filesystem::path& path, const std::string& name, const std::string& folder,
+                           Diagnostics& diagnostics) {
+    const std::string written = path.filename().string();
+    const bool plain = lower_case(path.extension().string()) == ".txt";
+    diagnostics.warning(whole_file(folder + written), in_quotes(written) + " is not read",
+                        plain ? "rename it " + name : "save it as plain text, with the name " + name);
 }
 
 // "studio" for "studio", "./studio/" and "/home/her/studio".
@@ -88,7 +104,10 @@ std::vector<std::shared_ptr<const SourceFile>> read_folder(const std::filesystem
     for (auto entry = std::filesystem::directory_iterator{folder, error};
          !error && entry != std::filesystem::directory_iterator{}; entry.increment(error)) {
         const std::filesystem::path& path = entry->path();
-        if (is_yaml(path) && !path.filename().string().starts_with('.')) paths.push_back(path);
+        if (path.filename().string().starts_with('.')) continue;
+        if (is_yaml(path)) paths.push_back(path);
+        if (const auto name = name_before_second_ending(path))
+            warn_of_second_ending(path, *name, own_name(folder), diagnostics);
     }
     if (error) {
         diagnostics.error(whole_file(shown), "the folder cannot be read: " + error.message(), "check who may read it");

@@ -18,7 +18,8 @@ std::shared_ptr<const SourceFile> read_file(const std::filesystem::path& path, c
                                             std::size_t limit, Diagnostics& diagnostics);
 
 // Every *.yaml and *.yml directly inside `folder`, sorted by name, hidden files left out; complaints call each by
-// its path below `folder`'s own name. A folder that is missing, not a folder or without such files is an error.
+// its path below `folder`'s own name. A folder that is missing, not a folder or without such files is an error; a file
+// whose name ends in .yaml.txt, or so, is a warning.
 std::vector<std::shared_ptr<const SourceFile>> read_folder(const std::filesystem::path& folder,
                                                            Diagnostics& diagnostics);
 

@@ -4,6 +4,7 @@
 #include "source/amounts.h"
 
 #include <algorithm>
+#include <array>
 
 namespace dyeleaf {
 
@@ -49,6 +50,12 @@ std::optional<double> read_quantity(const Node& node, const std::string& what, c
     return read_amount(node, what, dimension, bounds, diagnostics);
 }
 
+std::optional<Length> read_length_as(const Node& node, const std::string& what, const Dimension& dimension,
+                                     LengthRange range, Diagnostics& diagnostics) {
+    const auto value = read_quantity(node, what, dimension, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
+    return value ? std::optional{mm(*value)} : std::nullopt;
+}
+
 template <class Number>
 void complain_out_of_range(const Node& node, const std::string& what, Range<Number> range, Diagnostics& diagnostics) {
     diagnostics.error(node.spot, what + " of " + std::string{trimmed(node.text)} + " is out of range",
@@ -66,6 +73,11 @@ std::optional<std::string> read_text(const Node& node, const std::string& what, 
     return std::nullopt;
 }
 
+std::optional<std::string> read_word(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    auto text = read_text(node, what, diagnostics);
+    return text && refuse_curly_quotes(node, *text, diagnostics) ? std::nullopt : text;
+}
+
 std::optional<std::string> read_prose(const Node& node, const std::string& what, Diagnostics& diagnostics, int most) {
     auto text = scalar_text(node, what, diagnostics);
     if (!text || too_long(node, *text, what, most, diagnostics)) return std::nullopt;
@@ -74,7 +86,7 @@ std::optional<std::string> read_prose(const Node& node, const std::string& what,
 }
 
 std::optional<bool> read_yes_no(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    const auto text = scalar_text(node, what, diagnostics);
+    const auto text = read_word(node, what, diagnostics);
     if (!text) return std::nullopt;
     const std::string word = lower_case(*text);
     if (word == "yes" || word == "true") return true;
@@ -85,7 +97,7 @@ std::optional<bool> read_yes_no(const Node& node, const std::string& what, Diagn
 }
 
 std::optional<int> read_whole(const Node& node, const std::string& what, Range<int> range, Diagnostics& diagnostics) {
-    const auto text = scalar_text(node, what, diagnostics);
+    const auto text = read_word(node, what, diagnostics);
     if (!text) return std::nullopt;
     const auto value = parse_whole(*text);
     if (!value) {
@@ -100,7 +112,7 @@ std::optional<int> read_whole(const Node& node, const std::string& what, Range<i
 
 std::optional<double> read_decimal(const Node& node, const std::string& what, Range<double> range,
                                    Diagnostics& diagnostics) {
-    const auto written = scalar_text(node, what, diagnostics);
+    const auto written = read_word(node, what, diagnostics);
     const auto text = written ? with_decimal_point(node, *written, diagnostics) : std::nullopt;
     if (!text) return std::nullopt;
     const auto value = parse_decimal(*text);
@@ -116,16 +128,17 @@ std::optional<double> read_decimal(const Node& node, const std::string& what, Ra
 
 std::optional<Length> read_length(const Node& node, const std::string& what, LengthRange range,
                                   Diagnostics& diagnostics) {
-    const auto value =
-        read_quantity(node, what, dimensions::paper_length, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
-    return value ? std::optional{mm(*value)} : std::nullopt;
+    return read_length_as(node, what, dimensions::paper_length, range, diagnostics);
+}
+
+std::optional<Length> read_type_size(const Node& node, const std::string& what, LengthRange range,
+                                     Diagnostics& diagnostics) {
+    return read_length_as(node, what, dimensions::type_size, range, diagnostics);
 }
 
 std::optional<Length> read_yarn_length(const Node& node, const std::string& what, LengthRange range,
                                        Diagnostics& diagnostics) {
-    const auto value =
-        read_quantity(node, what, dimensions::yarn_length, {range.least.in_mm(), range.most.in_mm()}, diagnostics);
-    return value ? std::optional{mm(*value)} : std::nullopt;
+    return read_length_as(node, what, dimensions::yarn_length, range, diagnostics);
 }
 
 std::optional<Mass> read_mass(const Node& node, const std::string& what, Range<Mass> range, Diagnostics& diagnostics) {
@@ -153,6 +166,13 @@ std::optional<Percent> read_percent(const Node& node, const std::string& what, R
     const auto value =
         read_quantity(node, what, dimensions::share, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{percent(*value)} : std::nullopt;
+}
+
+bool is_imperial(const Node& node) {
+    constexpr std::array units = {"in", "yd", "oz", "lb"};
+    const std::string text = lower_case(trimmed(node.text));
+    return node.kind == Node::Kind::scalar &&
+           std::ranges::any_of(units, [&](std::string_view unit) { return text.ends_with(unit); });
 }
 
 std::optional<Rgb> read_ink(const Node& node, Diagnostics& diagnostics) {

@@ -24,6 +24,8 @@ using LengthRange = Range<Length>;
 // Text as written, trimmed, not empty, at most `most` characters and on one line.
 std::optional<std::string> read_text(const Node& node, const std::string& what, Diagnostics& diagnostics,
                                      int most = 300);
+// As read_text; curly quotation marks around it are an error.
+std::optional<std::string> read_word(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // As read_text, but may run over several lines; these are joined by spaces.
 std::optional<std::string> read_prose(const Node& node, const std::string& what, Diagnostics& diagnostics,
                                       int most = 2000);
@@ -37,6 +39,9 @@ std::optional<double> read_decimal(const Node& node, const std::string& what, Ra
 // mm, cm, in, pt.
 std::optional<Length> read_length(const Node& node, const std::string& what, LengthRange range,
                                   Diagnostics& diagnostics);
+// As read_length; a complaint shows points, in which type is measured.
+std::optional<Length> read_type_size(const Node& node, const std::string& what, LengthRange range,
+                                     Diagnostics& diagnostics);
 // m, km, yd.
 std::optional<Length> read_yarn_length(const Node& node, const std::string& what, LengthRange range,
                                        Diagnostics& diagnostics);
@@ -52,6 +57,9 @@ std::optional<Density> read_density(const Node& node, const std::string& what, R
 std::optional<Percent> read_percent(const Node& node, const std::string& what, Range<Percent> range,
                                     Diagnostics& diagnostics);
 
+// Whether an amount of one of these kinds was written in in, yd, oz or lb.
+bool is_imperial(const Node& node);
+
 // An sRGB colour in hex, for layouts: "#8d7fa8".
 std::optional<Rgb> read_ink(const Node& node, Diagnostics& diagnostics);
 
@@ -63,7 +71,7 @@ const std::vector<Node>& read_list(const Node& node, const std::string& what, co
 template <class T>
 std::optional<T> read_choice(const Node& node, const std::string& what,
                              const std::vector<std::pair<std::string, T>>& choices, Diagnostics& diagnostics) {
-    const auto text = read_text(node, what, diagnostics);
+    const auto text = read_word(node, what, diagnostics);
     if (!text) return std::nullopt;
     std::vector<std::string> words;
     for (const auto& [word, value] : choices) {

@@ -9,7 +9,10 @@ namespace {
 
 Records read(const std::string& text) {
     Diagnostics diagnostics;
-    auto records = read_records({std::make_shared<const SourceFile>(SourceFile{"a.yaml", text})}, diagnostics);
+    std::vector files = {std::make_shared<const SourceFile>(SourceFile{"a.yaml", text})};
+    if (text.find("studio:") == std::string::npos)
+        files.push_back(std::make_shared<const SourceFile>(SourceFile{"studio.yaml", "studio: {name: Q}\n"}));
+    auto records = read_records(files, diagnostics);
     for (const Diagnostic& one : diagnostics.sorted())
         FAIL_CHECK(describe(one));
     return records;
@@ -122,6 +125,19 @@ TEST_CASE("fibres keep the order written, whatever adds up to a hundred", "[reco
     CHECK(base.care[0].key == "no bleach"); // as written; printing puts it in order
 }
 
+TEST_CASE("a base remembers in which units it was written", "[records]") {
+    const Records records =
+        read("bases:\n  - {id: a, name: A, fibre: {wool: 100 %}, skein: {weight: 3.5 oz, length: 437 yd}}\n"
+             "  - {id: b, name: B, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}}\n"
+             "  - {id: c, name: C, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 400 m}}\n");
+    CHECK(records.base("a").mass_in_imperial);
+    CHECK(records.base("a").length_in_imperial);
+    CHECK_FALSE(records.base("b").mass_in_imperial);
+    CHECK(records.base("b").length_in_imperial);
+    CHECK_FALSE(records.base("c").mass_in_imperial);
+    CHECK_FALSE(records.base("c").length_in_imperial);
+}
+
 TEST_CASE("hazard codes are kept as the sheet gives them, joined without blanks", "[records]") {
     const Records records = read("dyes: [{id: a, name: A, line: L, hazards: [H302 + H312, EUH208, H360FD]}]");
     const auto& hazards = *records.dye("a").hazards;
@@ -139,4 +155,13 @@ TEST_CASE("what is unsound is left out and the rest is read", "[records]") {
     CHECK(diagnostics.errors() == 2);
     REQUIRE(records.dyes.size() == 1);
     CHECK_FALSE(records.dyes[0].bleeds.has_value());
+}
+
+TEST_CASE("references are let pass when a file could not be opened", "[records]") {
+    Diagnostics diagnostics;
+    diagnostics.error({}, "the file cannot be opened");
+    const auto file = std::make_shared<const SourceFile>(
+        SourceFile{"a.yaml", "lots:\n  - {id: a, colourway: H, base: q, skeins: 12, price: 26, dyes: [sloe]}\n"});
+    CHECK(read_records({file}, diagnostics).lots.size() == 1);
+    CHECK(diagnostics.sorted().size() == 1);
 }

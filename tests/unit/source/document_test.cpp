@@ -10,7 +10,7 @@ using namespace dyeleaf;
 namespace {
 
 std::optional<Node> read(const std::string& text, Diagnostics& diagnostics, const DocumentLimits& limits = {}) {
-    return parse_document(std::make_shared<const SourceFile>(SourceFile{"a.yaml", text}), diagnostics, limits);
+    return parse_document(std::make_shared<const SourceFile>(SourceFile{"a.yaml", text}), diagnostics, {}, limits);
 }
 
 Node read(const std::string& text) {
@@ -100,6 +100,17 @@ TEST_CASE("bytes that are no text are refused at their place", "[source]") {
                          "a") == "1:1 the file is saved as UTF-16");
     CHECK(only_complaint("a: 1\rb: 2\r") == "1:5 the lines end in a way that no system uses now");
     CHECK(only_complaint("a: " + std::string(70'000, 'x')) == "1:1 this line is 70003 bytes long");
+}
+
+TEST_CASE("files of word processors are known by their first bytes", "[source]") {
+    const std::string saved = "0:0 this was saved by a word processor";
+    CHECK(only_complaint("{\\rtf1\\ansi dyes:}") == saved);
+    CHECK(only_complaint(std::string{"PK\x03\x04\x14\0\x06\0", 8}) == saved);
+    CHECK(only_complaint("\xD0\xCF\x11\xE0\xA1\xB1") == saved);
+}
+
+TEST_CASE("a warning about a file that cannot be read is kept back", "[source]") {
+    CHECK(only_complaint("a: Hedge #4\nb\n  c: d\n") == "2:1 “b” has no colon");
 }
 
 TEST_CASE("a file without content is empty", "[source]") {

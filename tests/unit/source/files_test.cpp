@@ -51,6 +51,24 @@ TEST_CASE("a folder gives its YAML files by name and leaves the rest alone", "[s
     CHECK(diagnostics.sorted().empty());
 }
 
+TEST_CASE("a file with a second ending is told that it is not read", "[source]") {
+    const Folder folder;
+    for (const char* name :
+         {"dyes.yaml", "yarn.yaml.txt", "Lots.YML.docx", "notes.txt", "dyes.yaml.bak", ".a.yaml.txt"})
+        folder.write(name, "a: b\n");
+    Diagnostics diagnostics;
+    CHECK(names(read_folder(folder.path(), diagnostics)) == std::vector<std::string>{"studio/dyes.yaml"});
+    const auto all = diagnostics.sorted();
+    REQUIRE(all.size() == 2);
+    CHECK(diagnostics.errors() == 0);
+    CHECK(all[0].spot.file->name == "studio/Lots.YML.docx");
+    CHECK(all[0].message == "“Lots.YML.docx” is not read");
+    CHECK(all[0].help == "save it as plain text, with the name Lots.YML");
+    CHECK(all[1].spot.file->name == "studio/yarn.yaml.txt");
+    CHECK(all[1].message == "“yarn.yaml.txt” is not read");
+    CHECK(all[1].help == "rename it yarn.yaml");
+}
+
 TEST_CASE("a folder that is none, or holds nothing, is an error", "[source]") {
     const Folder folder;
     Diagnostics diagnostics;

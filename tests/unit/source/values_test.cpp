@@ -38,6 +38,22 @@ TEST_CASE("units are exact", "[source]") {
     CHECK(diagnostics.sorted().empty());
 }
 
+TEST_CASE("a type size without a unit is shown in points", "[source]") {
+    Diagnostics diagnostics;
+    CHECK(read_type_size(scalar("9 pt"), "size", {mm(0), mm(100)}, diagnostics)->in_pt() == Approx(9));
+    CHECK(read_type_size(scalar("3 mm"), "size", {mm(0), mm(100)}, diagnostics)->in_mm() == 3);
+    CHECK_FALSE(read_type_size(scalar("17"), "size", {mm(0), mm(100)}, diagnostics));
+    REQUIRE(diagnostics.sorted().size() == 1);
+    CHECK(diagnostics.sorted()[0].help == "write “17 pt”");
+}
+
+TEST_CASE("imperial amounts are known by their units", "[source]") {
+    for (const char* text : {"3.5 oz", "437yd", "0.25 LB", "2 in"})
+        CHECK(is_imperial(scalar(text)));
+    for (const char* text : {"100 g", "420 m", "12 mm", "12", ""})
+        CHECK_FALSE(is_imperial(scalar(text)));
+}
+
 TEST_CASE("both ends of a range are within it", "[source]") {
     Diagnostics diagnostics;
     const LengthRange range{mm(20), mm(120)};

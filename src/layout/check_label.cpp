@@ -1,0 +1,195 @@
+#include "layout/check_label.h"
+
+#include "base/number.h"
+#include "base/words.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+namespace dyeleaf {
+
+namespace {
+
+std::string sample(const std::string& text) {
+    return in_quotes(shortened(text, 40));
+}
+
+std::string in_millimetres(Length length) {
+    return decimal(std::ceil(length.in_mm() * 10) / 10, 1) + " mm";
+}
+
+bool is_caution(const Zone& zone) {
+    return zone.kind == Zone::Kind::caution;
+}
+
+std::string subject_of(const Zone& zone) {
+    return (is_caution(zone) ? "the caution " : "the text ") + sample(zone.text);
+}
+
+class LabelCheck {
+  public:
+    LabelCheck(const Design& design, const Item& item, Size size, const Placement& placement, Diagnostics& diagnostics)
+        : design_(design), item_(item), size_(size), placement_(placement), diagnostics_(diagnostics) {}
+
+    void run(const std::vector<Forbidden>& forbidden) {
+        if (cautions_are_crowded()) {
+            refuse_as_too_small();
+            return; // what else does not fit is of no use to know
+        }
+        for (const Misfit& misfit : placement_.misfits)
+            note(misfit);
+        note_missing_characters();
+        for (std::size_t i = 0; i < placement_.zones.size(); ++i) {
+            const Zone& zone = placement_.zones[i];
+            if (!is_text(zone)) continue;
+            check_edge(zone);
+            check_forbidden(zone, forbidden);
+            check_neighbours(i);
+        }
+    }
+
+  private:
+    void note(bool grave, const Box* box, const std::string& what, const std::string& help) {
+        const std::string message = in_quotes(item_.id) + ": " + what;
+        const Spot spot = box == nullptr ? Spot{} : box->spot;
+        grave ? diagnostics_.error(spot, message, help) : diagnostics_.warning(spot, message, help);
+    }
+
+    [[nodiscard]] bool cautions_are_crowded() const {
+        const auto crowded = [&](const Zone& zone) {
+            return is_caution(zone) && !keeps_inside(zone, size_, design_.shape);
+        };
+        return std::ranges::any_of(placement_.misfits, &Misfit::is_caution) ||
+               std::ranges::any_of(placement_.zones, crowded);
+    }
+
+    void refuse_as_too_small() {
+        Length most;
+        for (const Misfit& misfit : placement_.misfits)
+            most = larger(most, misfit.excess);
+        const std::string by = most > Length{} ? " by " + in_millimetres(most) : "";
+        diagnostics_.error(item_.spot,
+                           in_quotes(item_.id) + ": the label " + in_quotes(design_.name) + " of " +
+                               to_string(size_.width) + " × " + to_string(size_.height) +
+                               " is too small for its cautions" + by,
+                           "cautions never shrink and are never left out: choose a larger label (dyeleaf layouts lists "
+                           "them), or a larger jar");
+    }
+
+    void note(const Misfit& misfit) {
+        const std::string subject = misfit.text.empty() ? "what this box holds" : "the text " + sample(misfit.text);
+        const std::string excess = in_millimetres(misfit.excess);
+        switch (misfit.kind) {
+        case Misfit::Kind::cut:
+            note(false, misfit.box, subject + " does not fit at its smallest size and is cut with …",
+                 "shorten it, or give the box more width or lines in the layout");
+            return;
+        case Misfit::Kind::too_tall:
+            note(false, misfit.box, subject + " is " + excess + " too tall for its place",
+                 "shorten what it holds, or give it more height in the layout");
+            return;
+        case Misfit::Kind::too_wide:
+            note(false, misfit.box, subject + " is " + excess + " too wide for its place",
+                 "shorten what it holds, or give it more width in the layout");
+            return;
+        }
+    }
+
+    // One complaint a text, with all the characters it lacks.
+    void note_missing_characters() {
+        const std::vector<MissingGlyph>& all = placement_.missing;
+        for (std::size_t i = 0; i < all.size();) {
+            std::string characters;
+            std::size_t end = i;
+            for (; end < all.size() && all[end].box == all[i].box && all[end].text == all[i].text; ++end) {
+                characters += (characters.empty() ? "" : " ") + all[end].character;
+            }
+            note(all[i].is_caution, all[i].box,
+                 "no font has " + in_quotes(characters) + " in " + sample(all[i].text) + "; it is left out",
+                 "write it another way, or put a font that has it into a folder called fonts beside your records");
+            i = end;
+        }
+    }
+
+    void check_edge(const Zone& zone) {
+        if (keeps_inside(zone, size_, design_.shape)) return;
+        note(false, zone.box, subject_of(zone) + " comes closer than " + to_string(design_.shape.safe) + " to the edge",
+             "give the label a larger padding, or shorten what it holds");
+    }
+
+    void check_forbidden(const Zone& zone, const std::vector<Forbidden>& forbidden) {
+        for (const Forbidden& place : forbidden) {
+            if (!overlap(zone.rect, place.rect)) continue;
+            note(is_caution(zone), zone.box, subject_of(zone) + " lies on " + place.what,
+                 "move the box, or move what it lies on");
+        }
+    }
+
+    // What a caution must not share its place with; a background is for it to stand on, so only a later one covers it.
+    static std::optional<std::string> disturbs(const Zone& other, bool later) {
+        switch (other.kind) {
+        case Zone::Kind::words: return "the text " + sample(other.text);
+        case Zone::Kind::caution: return later ? std::optional{"the caution " + sample(other.text)} : std::nullopt;
+        case Zone::Kind::colour: return "a colour";
+        case Zone::Kind::picture: return "a picture";
+        case Zone::Kind::background: return later ? std::optional<std::string>{"a background"} : std::nullopt;
+        case Zone::Kind::hole: return std::nullopt;
+        }
+        return std::nullopt;
+    }
+
+    void check_neighbours(std::size_t index) {
+        const Zone& zone = placement_.zones[index];
+        for (std::size_t i = 0; i < placement_.zones.size(); ++i) {
+            const Zone& other = placement_.zones[i];
+            if (i == index || !overlap(zone.rect, other.rect)) continue;
+            if (other.kind == Zone::Kind::hole) {
+                note(is_caution(zone), zone.box, subject_of(zone) + " lies on a hole", "move one of the two");
+            }
+            if (!is_caution(zone)) continue;
+            const bool later = i > index;
+            if (const auto what = disturbs(other, later)) {
+                note(true, zone.box, subject_of(zone) + (later ? " is covered by " : " lies on ") + *what,
+                     "cautions stand on plain paper, each in its own place");
+            }
+        }
+    }
+
+    const Design& design_;
+    const Item& item_;
+    Size size_;
+    const Placement& placement_;
+    Diagnostics& diagnostics_;
+};
+
+// The inside of an ellipse, less `safe` all round: every corner lies in it.
+bool inside_ellipse(Rect rect, Size size, Length safe) {
+    const Length rx = size.width / 2 - safe;
+    const Length ry = size.height / 2 - safe;
+    const auto inside = [&](Length x, Length y) {
+        const double across = (x - size.width / 2) / rx;
+        const double down = (y - size.height / 2) / ry;
+        return across * across + down * down <= 1.0 + 1e-6;
+    };
+    return inside(rect.left(), rect.top()) && inside(rect.right(), rect.top()) && inside(rect.left(), rect.bottom()) &&
+           inside(rect.right(), rect.bottom());
+}
+
+} // namespace
+
+bool is_text(const Zone& zone) {
+    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution;
+}
+
+bool keeps_inside(const Zone& zone, Size size, const Shape& shape) {
+    if (shape.round) return inside_ellipse(zone.rect, size, shape.safe);
+    return contains(shrunk({{}, size}, Insets::all(shape.safe)), zone.rect);
+}
+
+void check_label(const Design& design, const Item& item, Size size, const Placement& placement,
+                 const std::vector<Forbidden>& forbidden, Diagnostics& diagnostics) {
+    LabelCheck{design, item, size, placement, diagnostics}.run(forbidden);
+}
+
+} // namespace dyeleaf
