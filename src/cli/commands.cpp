@@ -52,6 +52,8 @@ int run_check(const CheckFolder& command, Session& session) {
     check_own_files(session.library(command.folder), session.diagnostics);
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
+    if (records && status == all_well)
+        session.out << "whether everything fits its label is checked when you render it\n";
     return status;
 }
 
@@ -93,12 +95,22 @@ int run_list(const ListFolder& command, Session& session) {
     return status;
 }
 
+// A folder that was named must be there; none named means the bundled ones alone.
+bool is_there(const std::optional<std::filesystem::path>& folder, Diagnostics& diagnostics) {
+    std::error_code ignored;
+    if (!folder || std::filesystem::is_directory(*folder, ignored)) return true;
+    diagnostics.error({}, "there is no folder " + in_quotes(folder->string()), "check its name");
+    return false;
+}
+
 int run_layouts(const ShowLayouts& command, Session& session) {
+    if (!is_there(command.folder, session.diagnostics)) return session.finish();
     session.out << list_layouts(session.library(command.folder), session.diagnostics);
     return session.finish();
 }
 
 int run_stocks(const ShowStocks& command, Session& session) {
+    if (!is_there(command.folder, session.diagnostics)) return session.finish();
     session.out << list_stocks(session.library(command.folder), session.diagnostics);
     return session.finish();
 }

@@ -49,7 +49,7 @@ std::string_view record_of(ItemKind kind) {
 std::optional<Stock> stock_for(const Render& request, const Design& design, const Library& library,
                                Diagnostics& diagnostics) {
     if (request.stock) return find_stock(*request.stock, {}, library, diagnostics);
-    if (!design.stock.empty()) return find_stock(design.stock, design.spot, library, diagnostics);
+    if (!design.stock.empty()) return find_stock(design.stock, design.stock_spot, library, diagnostics);
     diagnostics.error(design.spot, "the layout " + in_quotes(design.name) + " does not say which stock it is for",
                       "write a line such as stock: a4-card, or choose one with --stock");
     return std::nullopt;
@@ -127,11 +127,19 @@ class Press {
     std::vector<OutputFile> files_;
 };
 
-std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, Side side, const Date& today) {
+// Backs are mirrored left to right, so the sheet turns about its upright axis: the long edge of one that stands, the
+// short edge of one that lies.
+std::string_view turning_edge(const SheetPlan& plan) {
+    return plan.paper.width > plan.paper.height ? "short edge" : "long edge";
+}
+
+std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, std::string_view back_of,
+                         const Date& today) {
     constexpr int longest_name = 30; // so that the caption stays within the test line
     return "Print at actual size: this line is 100 mm long" + std::string{dot} + shortened(design.name, longest_name) +
            std::string{dot} + "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets) +
-           (side == Side::back ? ", back" : "") + std::string{dot} + short_date(today);
+           (back_of.empty() ? "" : ", back: flip on the " + std::string{back_of}) + std::string{dot} +
+           short_date(today);
 }
 
 // Lays out, arranges and paints sheet by sheet, so that memory does not grow with the number of labels. After the
@@ -158,7 +166,8 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
         }
         if (diagnostics.errors() > 0) continue;
         const auto print = [&](const auto& lists, Side side) {
-            const std::string text = caption_text(design, i + 1, plans.size(), side, today);
+            const std::string_view back_of = side == Side::back ? turning_edge(plans[i]) : std::string_view{};
+            const std::string text = caption_text(design, i + 1, plans.size(), back_of, today);
             press.page(compose_sheet(plans[i], lists, sheet_trims, stock, side, set_caption(text, typesetter)));
         };
         print(fronts, Side::front);
@@ -182,7 +191,7 @@ void check_own_files(const Library& library, Diagnostics& diagnostics) {
     for (const LibraryFile& file : find_layouts(library)) {
         if (!file.own) continue;
         const auto design = read_layout_file(file, library, typesetter.families(), diagnostics);
-        if (design && !design->stock.empty()) find_stock(design->stock, design->spot, library, diagnostics);
+        if (design && !design->stock.empty()) find_stock(design->stock, design->stock_spot, library, diagnostics);
     }
 }
 
@@ -218,7 +227,11 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     const std::string labels = counted(static_cast<int>(items.size()) * request.copies, noun.one, noun.many);
     const std::string sheets = counted(static_cast<int>(plans.size()), "sheet", "sheets");
     Rendering rendering;
-    rendering.summary = labels + " on " + sheets + (design->back ? ", front and back" : "") + " (" + stock->name + ")";
+    rendering.summary = labels + " on " + sheets +
+                        (design->back && !stock->page_per_label
+                             ? ", front and back, flip on the " + std::string{turning_edge(plans.front())}
+                             : "") +
+                        " (" + stock->name + ")";
     try {
         Press press{request, plans.size() * (design->back ? 2 : 1)};
         print_sheets(plans, *design, items, trims, *stock, typesetter, today, progress, press, diagnostics);

@@ -191,6 +191,7 @@ struct Design {
     std::optional<Grouping> grouping;
     Shape shape;
     std::string stock; // the one it is meant for
+    Spot stock_spot;
     std::vector<Hole> holes;
     std::vector<Fold> folds;
     std::optional<OverlapStrip> overlap;

@@ -182,7 +182,10 @@ std::optional<Design> read_design(const Node& node, const Styles& shared, const 
         design.spot = name->spot;
     }
     if (const Node* about = fields.take("about")) design.about = read_text(*about, "about", diagnostics).value_or("");
-    if (const Node* stock = fields.take("stock")) design.stock = read_text(*stock, "stock", diagnostics).value_or("");
+    if (const Node* stock = fields.take("stock")) {
+        design.stock = read_text(*stock, "stock", diagnostics).value_or("");
+        design.stock_spot = stock->spot;
+    }
     if (const Node* items = fields.need("for", "for: dyes")) {
         design.items = read_item_kind(*items, diagnostics).value_or(ItemKind::dyes);
     }

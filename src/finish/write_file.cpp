@@ -83,6 +83,9 @@ Outcome check_place(const fs::path& target) {
     if (!fs::is_directory(folder, ignored)) {
         return Problem{in_quotes(folder.string()) + " is a file, not a folder", "choose a folder that exists"};
     }
+    if (fs::exists(target, ignored) && !fs::is_directory(target, ignored) && ::access(target.c_str(), W_OK) != 0) {
+        return Problem{"the file is write-protected", "choose another name, or take its protection away"};
+    }
     if (fs::is_directory(target, ignored)) {
         return Problem{"there is a folder of this name", "choose another name, or put a file's name after it"};
     }

@@ -138,7 +138,7 @@ class Check(Commands):
     def test_sound_records_are_counted(self):
         self.studio()
         result = self.expect(ALL_WELL, "check", "studio")
-        self.assertEqual(result.stdout, "2 dyes, 1 base, 1 lot: no problems\n")
+        self.assertEqual(result.stdout, "2 dyes, 1 base, 1 lot: no problems\nwhether everything fits its label is checked when you render it\n")
         self.assertEqual(result.stderr, "")
 
     def test_every_problem_is_shown_in_order_of_its_place(self):
@@ -301,7 +301,7 @@ class Render(Commands):
     def test_backs_follow_their_fronts(self):
         self.studio(layout=LAYOUT + "back:\n  column:\n    holds:\n      - {text: back, style: body}\n")
         result = self.render("--dpi", "40", output="tag.png")
-        self.assertIn("5 tags on 1 sheet, front and back (a4-3x7-63x38)", result.stdout)
+        self.assertIn("5 tags on 1 sheet, front and back, flip on the long edge (a4-3x7-63x38)", result.stdout)
         self.assertEqual(self.files(), ["tag-1.png", "tag-2.png"])
 
     def test_nothing_but_complaints_is_said_where_nobody_watches(self):
@@ -327,6 +327,12 @@ class Overviews(Commands):
             self.assertRegex(plain.stdout, rf"(?m)^  {layout.stem} ")
         self.assertNotIn("(yours)", plain.stdout)
         self.assertIn("small (yours)", self.expect(ALL_WELL, "layouts", "studio").stdout)
+
+    def test_a_folder_without_layouts_of_its_own_must_be_there(self):
+        for command in ("layouts", "stocks"):
+            result = self.run_it(command, "nowhere")
+            self.assertEqual(PROBLEMS, result.returncode)
+            self.assertIn("there is no folder “nowhere”", result.stderr)
 
     def test_stocks_shows_all(self):
         result = self.expect(ALL_WELL, "stocks")
