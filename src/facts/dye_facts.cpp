@@ -151,6 +151,8 @@ std::vector<FactRow> swatch_rows() {
                      [](const DyeView& v) { return only_if(v.dye->swatches.empty(), unswatched_words); }),
         DyeRow::text("dye.date", "the last day it was swatched, where known",
                      [](const DyeView& v) { return latest_date(*v.dye); }),
+        DyeRow::text("dye.dates", "when it was swatched: a day, or the first to the last, and how many are undated",
+                     [](const DyeView& v) { return swatching_dates(swatches_in_order(*v.dye)); }),
         DyeRow::list("dye.swatches", "its swatches, base by base, lightest first", swatch_vocabulary(),
                      [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); }),
         DyeRow::list("dye.bases", "the bases it was swatched on, with the swatches on each", swatched_base_vocabulary(),

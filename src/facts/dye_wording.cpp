@@ -89,7 +89,7 @@ std::optional<std::string> light_fastness_words(const Dye& dye) {
 
 std::string warning_words(const Dye& dye) {
     std::vector<std::string> texts;
-    for (const auto& flag : {fluorescent_words(dye), bleeding_words(dye), crocking_words(dye), rinsing_words(dye)}) {
+    for (const auto& flag : {bleeding_words(dye), crocking_words(dye), rinsing_words(dye)}) {
         if (flag) texts.emplace_back(*flag);
     }
     if (auto fastness = light_fastness_words(dye)) texts.push_back(std::move(*fastness));
@@ -97,7 +97,7 @@ std::string warning_words(const Dye& dye) {
 }
 
 std::string replacement_words(const Dye& replacement) {
-    return "use " + replacement.name + " " + replacement.code;
+    return "Use " + replacement.name + " (" + replacement.code + ")";
 }
 
 std::optional<std::string> namesake_words(const Records& records, const Dye& dye) {

@@ -64,7 +64,7 @@ std::string hazard_words(const HazardSummary& hazards) {
 
 std::string hazard_words_brief(const HazardSummary& hazards) {
     const std::string codes = joined(hazards.codes, " ");
-    if (hazards.not_on_file.empty()) return codes.empty() ? "none listed" : codes;
+    if (hazards.not_on_file.empty()) return codes.empty() ? "no codes on sheet" : codes;
     if (codes.empty()) return std::string{not_on_file};
     return codes + ", other data not on file";
 }
@@ -128,8 +128,7 @@ std::optional<std::string> topped_up_words(const Jar& jar) {
 }
 
 std::optional<std::string> salt_words(const Records& records, const Jar& jar) {
-    if (jar.salt) return jar.salt;
-    if (!has_salt(records, jar)) return std::nullopt;
+    if (jar.salt || !has_salt(records, jar)) return std::nullopt;
     return "salt type not recorded";
 }
 

@@ -13,7 +13,8 @@ namespace dyeleaf {
 
 // Cautions. A brief form is for lids.
 inline constexpr std::string_view not_food_words = "NOT FOOD";
-inline constexpr std::string_view dust_words = "Dye powder: do not breathe dust. Wear a fitted dust mask and gloves.";
+inline constexpr std::string_view dust_words =
+    "Dye powder: keep from children. Do not breathe dust. Wear a fitted dust mask and gloves.";
 inline constexpr std::string_view dust_words_brief = "Wear a dust mask";
 inline constexpr std::string_view airtight_words = "Keep airtight and dry. Shake it shut, never over steam.";
 inline constexpr std::string_view airtight_words_brief = "Keep airtight";
@@ -40,7 +41,7 @@ std::optional<std::string> total_words(const Mix& mix);
 // A jar.
 std::string mixed_words(const Jar& jar);                    // "mixed 2 Nov 2026", "mixing date unknown"
 std::optional<std::string> topped_up_words(const Jar& jar); // the last time: "topped up Nov 2026"
-// Nothing for a jar without salt.
+// That nobody wrote down which salt it is; nothing for a jar without salt, and where its part bears the salt's name.
 std::optional<std::string> salt_words(const Records& records, const Jar& jar);
 // "does not break, bleeds" of each dye in it.
 std::string behaviour_words(const Records& records, const Jar& jar);

@@ -1,5 +1,6 @@
 #include "facts/mix.h"
 
+#include "facts/hazards.h"
 #include "facts/names.h"
 
 #include <algorithm>
@@ -123,7 +124,8 @@ Mix mix_of(const Records& records, const Jar& jar) {
             mixed.bulk = dye.bulk_density;
         } else {
             const Ingredient& ingredient = records.ingredient(part.id.value);
-            mixed.name = ingredient.name;
+            // Which salt it is, where the jar says so.
+            mixed.name = is_plain_salt(ingredient) && jar.salt ? *jar.salt : ingredient.name;
             mixed.bulk = ingredient.bulk_density;
         }
         parts.push_back(std::move(mixed));

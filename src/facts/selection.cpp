@@ -108,23 +108,65 @@ bool is_sound(const SkeinSelector& wanted, const Lot& lot, const std::string& se
 
 } // namespace
 
-std::vector<const Dye*> select_dyes(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    std::vector<std::string> known = ids(records.dyes);
-    for (const Dye& dye : records.dyes) {
-        if (!dye.line.empty() && std::ranges::find(known, dye.line) == known.end()) known.push_back(dye.line);
-    }
-    const auto means = [](const Dye& dye, const std::string& selector) {
-        return dye.id.value == selector || (!dye.line.empty() && same_words(dye.line, selector));
+namespace {
+
+void add_once(std::vector<std::string>& names, const std::string& name) {
+    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
+}
+
+bool means_dye(const Dye& dye, const std::string& selector) {
+    return dye.id.value == selector || same_words(dye.code, selector) || same_words(dye.line, selector);
+}
+
+bool means_jar(const Records& records, const Jar& jar, const std::string& selector) {
+    if (jar.id.value == selector || same_words(jar.code, selector)) return true;
+    const auto holds = [&](const Dye& dye) {
+        return std::ranges::any_of(jar.parts,
+                                   [&](const Part& part) { return part.is_dye && part.id.value == dye.id.value; });
     };
-    return select(records.dyes, selection, means, "dye or line", known, diagnostics);
+    return std::ranges::any_of(records.dyes, [&](const Dye& dye) { return means_dye(dye, selector) && holds(dye); });
+}
+
+bool means_lot(const Lot& lot, const std::string& selector) {
+    return lot.id.value == selector || lot.base.value == selector || same_words(lot.colourway, selector);
+}
+
+std::vector<std::string> dye_names(const Records& records) {
+    std::vector<std::string> names = ids(records.dyes);
+    for (const Dye& dye : records.dyes) {
+        add_once(names, dye.line);
+        add_once(names, dye.code);
+    }
+    return names;
+}
+
+std::vector<std::string> lot_names(const Records& records) {
+    std::vector<std::string> names = ids(records.lots);
+    for (const Lot& lot : records.lots) {
+        add_once(names, lot.colourway);
+        add_once(names, lot.base.value);
+    }
+    return names;
+}
+
+} // namespace
+
+std::vector<const Dye*> select_dyes(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
+    return select(records.dyes, selection, means_dye, "dye or line", dye_names(records), diagnostics);
 }
 
 std::vector<const Jar*> select_jars(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    return select_by_id(records.jars, selection, "jar", diagnostics);
+    std::vector<std::string> known = ids(records.jars);
+    for (const Jar& jar : records.jars)
+        add_once(known, jar.code);
+    for (const std::string& name : dye_names(records))
+        add_once(known, name);
+    const auto means = [&](const Jar& jar, const std::string& selector) { return means_jar(records, jar, selector); };
+    return select(records.jars, selection, means, "jar", known, diagnostics);
 }
 
 std::vector<const Lot*> select_lots(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    return select_by_id(records.lots, selection, "lot", diagnostics);
+    return select(records.lots, selection, means_lot, "lot", lot_names(records), diagnostics);
 }
 
 std::vector<const Base*> select_bases(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
@@ -137,16 +179,20 @@ std::vector<Skein> select_skeins(const Records& records, const Selection& select
         wanted.emplace_back(static_cast<std::size_t>(std::max(lot.skeins, 0)), selection.only.empty());
 
     for (const std::string& selector : selection.only) {
-        SkeinSelector range = take_apart(records.lots, selector);
-        const auto lot = std::ranges::find_if(records.lots, [&](const Lot& one) { return one.id.value == range.lot; });
-        if (lot == records.lots.end()) {
-            diagnostics.error({}, "there is no lot " + in_quotes(range.lot), suggest(range.lot, ids(records.lots)));
-            continue;
+        const SkeinSelector range = take_apart(records.lots, selector);
+        bool found = false;
+        for (std::size_t i = 0; i < records.lots.size(); ++i) {
+            const Lot& lot = records.lots[i];
+            // A range counts the skeins of one lot; a base or a colourway stands for all of its lots.
+            if (range.has_range ? lot.id.value != range.lot : !means_lot(lot, range.lot)) continue;
+            found = true;
+            if (range.has_range && !is_sound(range, lot, selector, diagnostics)) continue;
+            for (int number = range.first.value_or(1); number <= range.last.value_or(lot.skeins); ++number)
+                wanted[i][static_cast<std::size_t>(number - 1)] = true;
         }
-        if (range.has_range && !is_sound(range, *lot, selector, diagnostics)) continue;
-        auto& skeins = wanted[static_cast<std::size_t>(lot - records.lots.begin())];
-        for (int number = range.first.value_or(1); number <= range.last.value_or(lot->skeins); ++number)
-            skeins[static_cast<std::size_t>(number - 1)] = true;
+        if (!found) {
+            diagnostics.error({}, "there is no lot " + in_quotes(range.lot), suggest(range.lot, lot_names(records)));
+        }
     }
 
     std::vector<Skein> result;

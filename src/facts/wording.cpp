@@ -116,12 +116,12 @@ std::string ounces_words(double ounces) {
     return with_unit(decimal(ounces, 1), "oz");
 }
 
-std::string metres_words(int metres) {
-    return with_unit(std::to_string(metres), "m");
+std::string metres_words(double metres) {
+    return with_unit(decimal(metres, 1), "m");
 }
 
-std::string yards_words(int yards) {
-    return with_unit(std::to_string(yards), "yd");
+std::string yards_words(double yards) {
+    return with_unit(decimal(yards, 1), "yd");
 }
 
 std::string price_words(const Price& price, const Currency& currency) {
@@ -158,11 +158,18 @@ std::string fibre_words(const Fibre& fibre) {
     return percent_words(fibre.share) + " " + fibre.name;
 }
 
+std::string unbroken(std::string_view text) {
+    std::string result;
+    for (const char c : text)
+        c == ' ' ? result += "\u00A0" : result += c;
+    return result;
+}
+
 std::string care_words(const std::vector<Care>& care) {
     std::vector<std::string> texts;
     texts.reserve(care.size());
     for (const Care& treatment : care)
-        texts.emplace_back(treatment.words);
+        texts.push_back(unbroken(treatment.words)); // lines break only between treatments
     return joined(texts, dot);
 }
 

@@ -36,15 +36,17 @@ std::string about(std::string words);         // "≈ 20 g"
 std::string volume_words(Volume volume);      // whole millilitres, tenths below 10: "50 mL", "7.5 mL"
 std::string length_words(Length length);      // on paper and in speckles: "2.5 mm"
 std::string ounces_words(double ounces);      // "3.5 oz"
-std::string metres_words(int metres);         // "420 m"
-std::string yards_words(int yards);           // "455 yd"
+std::string metres_words(double metres);      // "420 m"
+std::string yards_words(double yards);        // "455 yd"
 // "€26.00", "¥2600", "26.00 SEK"; no symbol where no currency is recorded.
 std::string price_words(const Price& price, const Currency& currency);
-std::string parts_words(double parts);                    // "1 part", "2.5 parts"
-std::string place_words(int number, int count);           // "3 of 12"
-std::string capitalised(std::string text);                // the first letter, where it is an ASCII one
-std::string pot_words(int pot);                           // from 0: "Pot A"
-std::string fibre_words(const Fibre& fibre);              // "75 % merino wool"
+std::string parts_words(double parts);          // "1 part", "2.5 parts"
+std::string place_words(int number, int count); // "3 of 12"
+std::string capitalised(std::string text);      // the first letter, where it is an ASCII one
+std::string pot_words(int pot);                 // from 0: "Pot A"
+std::string fibre_words(const Fibre& fibre);    // "75 % merino wool"
+// With no-break spaces in place of spaces.
+std::string unbroken(std::string_view text);
 std::string care_words(const std::vector<Care>& care);    // "Wash at 30 °C, gentle · Do not bleach"
 std::string label_words(const Swatch&, const Base& base); // "2 % on Plain Sock"
 

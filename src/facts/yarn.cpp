@@ -50,12 +50,18 @@ std::optional<UnitSystem> second_system(Units units) {
 }
 
 std::string weight_statement(const Base& base, UnitSystem system) {
-    return system == UnitSystem::metric ? mass_words(base.skein_mass) : ounces_words(stated_ounces(base.skein_mass));
+    const bool converted = base.mass_in_imperial != (system == UnitSystem::imperial);
+    if (system == UnitSystem::imperial) return ounces_words(stated_ounces(base.skein_mass));
+    return mass_words(converted ? grams(floor_to(base.skein_mass.number(), 1)) : base.skein_mass);
 }
 
 std::string length_statement(const Base& base, UnitSystem system) {
-    return system == UnitSystem::metric ? metres_words(stated_metres(base.skein_length))
-                                        : yards_words(stated_yards(base.skein_length));
+    const bool converted = base.length_in_imperial != (system == UnitSystem::imperial);
+    const Length length = base.skein_length;
+    if (system == UnitSystem::metric) {
+        return metres_words(converted ? stated_metres(length) : floor_to(length.in_m(), 0.1));
+    }
+    return yards_words(converted ? stated_yards(length) : floor_to(length / yard, 0.1));
 }
 
 std::string put_up_statement(const Base& base, UnitSystem system) {

@@ -31,7 +31,7 @@ inline Records sample_records() {
     records.dyes.push_back(dye);
     Ingredient salt;
     salt.id.value = "salt";
-    salt.name = "fine salt";
+    salt.name = "salt";
     records.ingredients.push_back(salt);
     Jar jar;
     jar.id.value = "sloe-shaker";

@@ -1,3 +1,4 @@
+#include "base/words.h"
 #include "facts/items.h"
 
 #include "studio_records.h"
@@ -117,10 +118,19 @@ TEST_CASE("a selector that names nothing is an error with the nearest name", "[f
     CHECK(dye[0].severity == Severity::error);
     CHECK(dye[0].message == "there is no dye or line “slo”");
     CHECK(dye[0].help == "did you mean “sloe”?");
-    CHECK(complaints(records, ItemKind::jars, {{"sloe"}})[0].help == "known here: sloe-shaker, two-spoons");
+    CHECK(complaints(records, ItemKind::jars, {{"two-spoon"}})[0].help == "did you mean “two-spoons”?");
     CHECK(complaints(records, ItemKind::lots, {{"26-118"}})[0].message == "there is no lot “26-118”");
     CHECK(complaints(records, ItemKind::bases, {{"plain-sox"}})[0].help == "did you mean “plain-sock”?");
     CHECK(complaints(records, ItemKind::skeins, {{"26-118:2"}})[0].help == "did you mean “26-117”?");
+}
+
+TEST_CASE("a jar is meant by its dye, a lot by its base or its colourway", "[facts]") {
+    const Records records = studio_records();
+    CHECK_FALSE(ids(records, ItemKind::jars, {{"sloe"}}).empty());
+    CHECK(ids(records, ItemKind::lots, {{records.lots[0].base.value}}).front() == "26-117");
+    CHECK(ids(records, ItemKind::lots, {{records.lots[1].colourway}}) == Names{"0077"});
+    CHECK(ids(records, ItemKind::skeins, {{lower_case(records.lots[1].colourway)}}) ==
+          Names{"0077:1", "0077:2", "0077:3"});
 }
 
 TEST_CASE("skeins are numbered, spoilt ones leave a hole", "[facts]") {

@@ -90,5 +90,22 @@ TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") 
 
 // ISO 3758: washing, bleaching, drying, ironing, professional care.
 TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
-    CHECK(care_words(in_process_order(full_base().care)) == "Wash by hand\u00a0· Do not bleach");
+    CHECK(care_words(in_process_order(full_base().care)) == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
+}
+
+TEST_CASE("the recorded figure is stated as written, only the converted one is rounded down", "[facts]") {
+    // 1 yd = 0.9144 m, 1 oz = 28.349523125 g (international agreement, 1959); rounding is common practice.
+    Base base = full_base();
+    base.skein_mass = grams(100);
+    base.skein_length = metres(366);
+    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 366\u00a0m");
+    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 400\u00a0yd"); // 400.26 yd
+    base.skein_length = metres(104.5);
+    CHECK(length_statement(base, UnitSystem::metric) == "104.5\u00a0m");
+    base.skein_mass = grams(4 * 28.349523125);
+    base.skein_length = metres(437 * 0.9144);
+    base.mass_in_imperial = true;
+    base.length_in_imperial = true;
+    CHECK(put_up_statement(base, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(base, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m"); // 113.4 g, 399.6 m
 }

@@ -179,7 +179,7 @@ TEST_CASE("every name can be asked of records with next to nothing in them", "[f
 TEST_CASE("a dye's facts", "[facts]") {
     const Records records = studio_records();
     const Facts sloe = items(records, ItemKind::dyes).front().facts;
-    CHECK(text(sloe, "dye.replaced_by") == "use Ember T24");
+    CHECK(text(sloe, "dye.replaced_by") == "Use Ember (T24)");
     CHECK(text(sloe, "dye.hazards") == "H317 H334");
     CHECK(text(sloe, "dye.swatch.deepest.label") == "2\u00a0% on Plain Sock");
     CHECK(text(sloe, "dye.deepest.stock") == "200\u00a0mL");
@@ -234,7 +234,7 @@ TEST_CASE("a jar's facts", "[facts]") {
     const Facts full = jars[0].facts;
     CHECK(text(full, "jar.name") == "Sloe, half strength");
     CHECK(text(full, "jar.strength") == "50\u00a0%");
-    CHECK(text(full, "jar.recipe") == "50\u00a0% dye = 20\u00a0g Sloe + 20\u00a0g salt");
+    CHECK(text(full, "jar.recipe") == "50\u00a0% dye = 20\u00a0g Sloe + 20\u00a0g fine table salt");
     CHECK(text(full, "jar.total") == "40\u00a0g");
     CHECK(text(full, "jar.mixed") == "2 November 2026");
     CHECK(text(full, "jar.mixed.short") == "2 Nov 2026");
@@ -280,7 +280,7 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "lot.alternate") == "Skeins differ a little: alternate two as you knit");
     CHECK(text(third, "base.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
     CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
-    CHECK(text(third, "base.care") == "Wash by hand\u00a0· Do not bleach");
+    CHECK(text(third, "base.care") == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
     const Facts bare = skeins.back().facts;
     CHECK(text(bare, "price.blank") == "Price");
     CHECK(text(bare, "skein.pot") == "(none)");

@@ -84,7 +84,7 @@ TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]
 
     const HazardSummary none = summarise({{"Sloe", none_listed}, {"salt", not_on_file, true}});
     CHECK(hazard_words(none) == "Supplier’s sheet lists no hazard codes");
-    CHECK(hazard_words_brief(none) == "none listed");
+    CHECK(hazard_words_brief(none) == "no codes on sheet");
 
     const HazardSummary missing = summarise({{"Sloe", not_on_file}, {"salt", none_listed, true}});
     CHECK(hazard_words(missing) == "Hazard data not on file: treat as harmful if breathed in");

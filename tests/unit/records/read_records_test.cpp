@@ -91,7 +91,7 @@ TEST_CASE("parts keep their order, and say which of them are dyes", "[records]")
 }
 
 TEST_CASE("salt is known without being recorded, and as recorded where it is", "[records]") {
-    CHECK(read("dyes: []").ingredient("salt").name == "fine salt");
+    CHECK(read("dyes: []").ingredient("salt").name == "salt");
     CHECK(read("ingredients: [{id: salt, name: flake salt}]").ingredient("salt").name == "flake salt");
 }
 
