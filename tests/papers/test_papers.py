@@ -159,9 +159,9 @@ class Papers(unittest.TestCase):
                 "wool@quillmoor.example",
             ],
             "jar-wrap": [
-                "1 part Sloe : 1 part fine salt", "18 g", "mixed 2 Nov 2026", "dye lot 77120", "SL", "50 %",
+                "1 part Sloe : 1 part fine table salt", "18 g", "mixed 2 Nov 2026", "dye lot 77120", "SL", "50 %",
                 "dye by weight", "Sloe", "Fenlight acid", "NOT FOOD", "Wear a dust mask", "H317 H334",
-                "do not breathe", "Keep airtight and dry",
+                "Do not breathe", "Keep airtight and dry",
             ],
             "dye-card": ["F-308", "Fenlight acid", "Campion", "Plain Sock", "0.25 %", "25 mL", "Does not break", "card 1 of 43"],
         }
@@ -180,7 +180,7 @@ class Papers(unittest.TestCase):
                 where = f"{layout} page {number}: {text}"
                 for caution in ("NOT FOOD", "dust mask", "irtight"):
                     self.assertIn(caution, text, where)
-                self.assertRegex(text, r"H\d{3}|not on file|lists no|none listed", where)
+                self.assertRegex(text, r"H\d{3}|not on file|lists no|no codes on sheet", where)
 
     def test_not_food_is_large_enough(self):
         # At least 14 pt (common practice): Inter's capitals stand 0.727 em tall, its line box as poppler sees it more.
