@@ -226,6 +226,13 @@ class Render(Commands):
         result = self.render(layout="tag.yaml")
         self.assertIn("wrote out.pdf", result.stdout)
 
+    def test_her_own_fonts_folder_is_read(self):
+        folder = self.studio()
+        (folder / "fonts").mkdir()
+        (folder / "fonts" / "letter.ttf").write_text("this is no font", encoding="utf-8")
+        result = self.render()
+        self.assertRegex(result.stderr, r"warning: .*letter\.ttf|letter\.ttf: warning")
+
     def test_an_unknown_layout_is_answered_with_the_nearest(self):
         self.studio()
         self.assertIn("did you mean “hang-tag”?", self.render(layout="hang-tga", status=PROBLEMS).stderr)
