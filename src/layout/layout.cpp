@@ -24,7 +24,7 @@ std::optional<Length> resolved(const LengthOrFact& length, const Facts& facts) {
 std::optional<Length> required(const LengthOrFact& length, const Item& item, Diagnostics& diagnostics) {
     const auto value = resolved(length, item.facts);
     if (!value) {
-        const std::string& fact = std::get<std::string>(length.value);
+        const auto& fact = std::get<std::string>(length.value);
         diagnostics.error(item.spot,
                           in_quotes(item.id) + " has nothing recorded for “" + fact + "”, which sets the label's size",
                           (fact.starts_with("jar.lid") ? "add a line such as lid: 38 mm, or " : "record it, or ") +
