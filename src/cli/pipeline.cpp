@@ -113,6 +113,12 @@ class Press {
         return std::move(files_);
     }
 
+    // The file that would come after the last page; nothing where all pages share one file.
+    [[nodiscard]] std::optional<std::filesystem::path> page_after_last() const {
+        if (pdf_ || pages_ < 2) return std::nullopt;
+        return numbered(pages_ + 1);
+    }
+
   private:
     [[nodiscard]] std::filesystem::path numbered(std::size_t page) const {
         if (pages_ == 1) return request_.output;
@@ -140,6 +146,14 @@ std::string caption_text(const Design& design, std::size_t sheet, std::size_t sh
            std::string{dot} + "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets) +
            (back_of.empty() ? "" : ", back: flip on the " + std::string{back_of}) + std::string{dot} +
            short_date(today);
+}
+
+void warn_of_older_pages(const Press& press, Diagnostics& diagnostics) {
+    std::error_code ignored;
+    const auto next = press.page_after_last();
+    if (!next || !std::filesystem::exists(*next, ignored)) return;
+    diagnostics.warning({}, in_quotes(next->string()) + " was there before and is no page of this run",
+                        "delete it, and those numbered after it, so that they are not printed by mistake");
 }
 
 // Lays out, arranges and paints sheet by sheet, so that memory does not grow with the number of labels. After the
@@ -236,6 +250,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         Press press{request, plans.size() * (design->back ? 2 : 1)};
         print_sheets(plans, *design, items, trims, *stock, typesetter, today, progress, press, diagnostics);
         if (!sound()) return std::nullopt;
+        warn_of_older_pages(press, diagnostics);
         rendering.files = press.finish({design->name + ": " + labels, records->studio.name, "en"});
     } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());

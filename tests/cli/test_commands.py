@@ -282,6 +282,12 @@ class Render(Commands):
         self.assertTrue((self.here / "one.png").read_bytes().startswith(b"\x89PNG\r\n"))
         self.assertIn("<svg", (self.here / "page-1.svg").read_text(encoding="utf-8"))
 
+    def test_pages_of_an_earlier_run_are_pointed_out(self):
+        self.studio()
+        self.render("--stock", "page", "--only", "26-117:1-3", output="page.svg")
+        result = self.render("--stock", "page", "--only", "26-117:1-2", output="page.svg")
+        self.assertIn("warning: “page-3.svg” was there before and is no page of this run", result.stderr)
+
     def test_dots_to_the_inch_make_the_picture_larger(self):
         self.studio()
         for dpi in (50, 100):
