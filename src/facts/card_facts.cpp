@@ -14,7 +14,11 @@ std::vector<FactRow> place_rows() {
         Row::text("card.number", "its number in the set", [](const CardView& v) { return std::to_string(v.number); }),
         Row::text("card.count", "how many cards the set has",
                   [](const CardView& v) { return std::to_string(v.count); }),
-        Row::text("card.of", "both: 3 of 12", [](const CardView& v) { return place_words(v.number, v.count); }),
+        Row::text(
+            "card.of",
+            "both: 3 of 12; with --only, a card of one dye keeps its place in the whole set, cards of several dyes "
+            "are counted anew",
+            [](const CardView& v) { return place_words(v.number, v.count); }),
         Row::text("card.group", "what its dyes have in common: a line, or hues",
                   [](const CardView& v) { return v.group; }),
     };

@@ -44,6 +44,11 @@ Text latest_date(const Dye& dye) {
     return short_date(*latest);
 }
 
+// Nothing where no day is known: layouts put words before it.
+Text known_dates(const Dye& dye) {
+    return latest_date(dye) ? swatching_dates(swatches_in_order(dye)) : std::nullopt;
+}
+
 Text component_names(const Dye& dye) {
     if (!dye.breaks_into) return std::nullopt;
     std::vector<std::string> names;
@@ -93,7 +98,7 @@ std::vector<FactRow> behaviour_rows() {
         DyeRow::text("dye.rinses", "there only if it never rinses clear",
                      [](const DyeView& v) { return rinsing_words(*v.dye); }),
         DyeRow::text("dye.light_fastness", "as recorded", [](const DyeView& v) { return v.dye->light_fastness; }),
-        DyeRow::text("dye.warnings", "all of these on one line",
+        DyeRow::text("dye.warnings", "bleeding, rubbing off, rinsing and light fastness on one line",
                      [](const DyeView& v) { return warning_words(*v.dye); }),
         DyeRow::text("dye.breaks", "Breaks into, Does not break, or that nobody has tried",
                      [](const DyeView& v) { return words(breaks(*v.dye)); }),
@@ -151,8 +156,9 @@ std::vector<FactRow> swatch_rows() {
                      [](const DyeView& v) { return only_if(v.dye->swatches.empty(), unswatched_words); }),
         DyeRow::text("dye.date", "the last day it was swatched, where known",
                      [](const DyeView& v) { return latest_date(*v.dye); }),
-        DyeRow::text("dye.dates", "when it was swatched: a day, or the first to the last, and how many are undated",
-                     [](const DyeView& v) { return swatching_dates(swatches_in_order(*v.dye)); }),
+        DyeRow::text("dye.dates",
+                     "when it was swatched, where known: a day, or the first to the last, and how many are undated",
+                     [](const DyeView& v) { return known_dates(*v.dye); }),
         DyeRow::list("dye.swatches", "its swatches, base by base, lightest first", swatch_vocabulary(),
                      [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); }),
         DyeRow::list("dye.bases", "the bases it was swatched on, with the swatches on each", swatched_base_vocabulary(),

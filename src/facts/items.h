@@ -21,7 +21,9 @@ struct Grouping {
     Together together = Together::by_line;
 };
 
-// Which of the records are wanted; each selector is an id, a line's name, a lot, or `LOT:FIRST-LAST` for skeins.
+// Which of the records are wanted. Each selector is the id of one, or else what several may have in common: for dyes a
+// code or a line; for jars a code, or the id, code or line of a dye in them; for lots and skeins a colourway or the id
+// of a base. `LOT:FIRST-LAST` names skeins. Ids are exact; codes and names ignore case.
 struct Selection {
     std::vector<std::string> only; // empty: all
 };

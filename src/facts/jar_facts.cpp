@@ -179,8 +179,10 @@ std::vector<FactRow> mix_rows() {
                   [](const JarView& v) { return total_words(mix_of(v)); }),
         Row::text("jar.grams_estimated", "there only if the grams are estimated",
                   [](const JarView& v) { return mix_of(v).masses_estimated ? estimated_grams_words : ""; }),
-        Row::text("jar.salt", "which salt, or that this is not recorded",
-                  [](const JarView& v) { return salt_words(*v.records, *v.jar); }),
+        Row::text(
+            "jar.salt",
+            "there only if nobody wrote down which salt is in it; a salt that is written down is the name of its part",
+            [](const JarView& v) { return salt_words(*v.records, *v.jar); }),
         Row::text("jar.tare", "the empty jar's weight",
                   [](const JarView& v) -> Text {
                       if (!v.jar->tare) return std::nullopt;

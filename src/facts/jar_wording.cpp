@@ -36,9 +36,14 @@ template <class Amount> std::string parts_joined(const Mix& mix, std::string_vie
     return joined(texts, between);
 }
 
-bool has_salt(const Records& records, const Jar& jar) {
-    return std::ranges::any_of(
-        jar.parts, [&](const Part& part) { return !part.is_dye && is_plain_salt(records.ingredient(part.id.value)); });
+// Salt that bears no name but that, in the jar and among the dyer's ingredients alike.
+bool has_nameless_salt(const Records& records, const Jar& jar) {
+    if (jar.salt) return false;
+    return std::ranges::any_of(jar.parts, [&](const Part& part) {
+        if (part.is_dye) return false;
+        const Ingredient& ingredient = records.ingredient(part.id.value);
+        return is_plain_salt(ingredient) && lower_case(ingredient.name) == "salt";
+    });
 }
 
 std::string behaviour_of(const Dye& dye) {
@@ -128,7 +133,7 @@ std::optional<std::string> topped_up_words(const Jar& jar) {
 }
 
 std::optional<std::string> salt_words(const Records& records, const Jar& jar) {
-    if (jar.salt || !has_salt(records, jar)) return std::nullopt;
+    if (!has_nameless_salt(records, jar)) return std::nullopt;
     return "salt type not recorded";
 }
 

@@ -5,6 +5,7 @@
 #include "base/words.h"
 
 #include <algorithm>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -13,24 +14,44 @@ namespace dyeleaf {
 
 namespace {
 
-bool same_words(std::string_view a, std::string_view b) {
-    return lower_case(a) == lower_case(b);
+bool is_named(std::string_view name, std::string_view selector) {
+    return !name.empty() && lower_case(name) == lower_case(selector);
 }
 
-// The records that any selector means; `means(record, selector)` says so.
-template <class Record, class Means>
-std::vector<const Record*> select(const std::vector<Record>& records, const Selection& selection, Means means,
-                                  std::string_view what, const std::vector<std::string>& known,
-                                  Diagnostics& diagnostics) {
+template <class Record> using Naming = std::function<bool(const Record&, const std::string& selector)>;
+
+// Ways of naming records, the most exact first: an id is never taken for a name that many share.
+template <class Record> using Namings = std::vector<Naming<Record>>;
+
+template <class Record> bool has_id(const Record& record, const std::string& selector) {
+    return record.id.value == selector;
+}
+
+// Where the records stand that the first way means by which the selector means any.
+template <class Record>
+std::vector<std::size_t> meant(const std::vector<Record>& records, const std::string& selector,
+                               const Namings<Record>& namings) {
+    std::vector<std::size_t> found;
+    for (const Naming<Record>& names : namings) {
+        for (std::size_t i = 0; i < records.size(); ++i) {
+            if (names(records[i], selector)) found.push_back(i);
+        }
+        if (!found.empty()) break;
+    }
+    return found;
+}
+
+// The records that any selector means. `known` are all names that mean something.
+template <class Record>
+std::vector<const Record*> select(const std::vector<Record>& records, const Selection& selection,
+                                  const Namings<Record>& namings, std::string_view what,
+                                  const std::vector<std::string>& known, Diagnostics& diagnostics) {
     std::vector<bool> wanted(records.size(), selection.only.empty());
     for (const std::string& selector : selection.only) {
-        bool found = false;
-        for (std::size_t i = 0; i < records.size(); ++i) {
-            if (!means(records[i], selector)) continue;
-            found = true;
+        const std::vector<std::size_t> found = meant(records, selector, namings);
+        for (const std::size_t i : found)
             wanted[i] = true;
-        }
-        if (!found) {
+        if (found.empty()) {
             diagnostics.error({}, "there is no " + std::string{what} + " " + in_quotes(selector),
                               suggest(selector, known));
         }
@@ -50,14 +71,64 @@ template <class Record> std::vector<std::string> ids(const std::vector<Record>& 
     return result;
 }
 
-template <class Record>
-std::vector<const Record*> select_by_id(const std::vector<Record>& records, const Selection& selection,
-                                        std::string_view what, Diagnostics& diagnostics) {
-    const auto means = [](const Record& record, const std::string& selector) { return record.id.value == selector; };
-    return select(records, selection, means, what, ids(records), diagnostics);
+void add_once(std::vector<std::string>& names, const std::string& name) {
+    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
 }
 
-// "26-117:3-5", taken apart. A whole lot has no range.
+// --- dyes, and jars by the dyes in them ---
+
+bool has_code_or_line(const Dye& dye, const std::string& selector) {
+    return is_named(dye.code, selector) || is_named(dye.line, selector);
+}
+
+std::vector<std::string> dye_names(const Records& records) {
+    std::vector<std::string> names = ids(records.dyes);
+    for (const Dye& dye : records.dyes) {
+        add_once(names, dye.line);
+        add_once(names, dye.code);
+    }
+    return names;
+}
+
+Namings<Jar> jar_namings(const Records& records) {
+    const auto by_dye = [&records](const Naming<Dye>& names) {
+        return [&records, names](const Jar& jar, const std::string& selector) {
+            return std::ranges::any_of(jar.parts, [&](const Part& part) {
+                return part.is_dye && names(records.dye(part.id.value), selector);
+            });
+        };
+    };
+    return {has_id<Jar>, [](const Jar& jar, const std::string& selector) { return is_named(jar.code, selector); },
+            by_dye(has_id<Dye>), by_dye(has_code_or_line)};
+}
+
+std::vector<std::string> jar_names(const Records& records) {
+    std::vector<std::string> names = ids(records.jars);
+    for (const Jar& jar : records.jars)
+        add_once(names, jar.code);
+    for (const std::string& name : dye_names(records))
+        add_once(names, name);
+    return names;
+}
+
+// --- lots and their skeins ---
+
+Namings<Lot> lot_namings() {
+    return {has_id<Lot>, [](const Lot& lot, const std::string& selector) {
+                return lot.base.value == selector || is_named(lot.colourway, selector);
+            }};
+}
+
+std::vector<std::string> lot_names(const Records& records) {
+    std::vector<std::string> names = ids(records.lots);
+    for (const Lot& lot : records.lots) {
+        add_once(names, lot.colourway);
+        add_once(names, lot.base.value);
+    }
+    return names;
+}
+
+// "26-117:3-5", taken apart. What names whole lots has no range, though there may be a colon in it.
 struct SkeinSelector {
     std::string lot;
     bool has_range = false;
@@ -65,9 +136,8 @@ struct SkeinSelector {
 };
 
 SkeinSelector take_apart(const std::vector<Lot>& lots, const std::string& selector) {
-    const bool is_lot = std::ranges::any_of(lots, [&](const Lot& lot) { return lot.id.value == selector; });
     const auto colon = selector.rfind(':');
-    if (is_lot || colon == std::string::npos) return {selector, false, {}, {}};
+    if (!meant(lots, selector, lot_namings()).empty() || colon == std::string::npos) return {selector, false, {}, {}};
     const std::string_view range = std::string_view{selector}.substr(colon + 1);
     const auto dash = range.find('-');
     if (dash == std::string_view::npos) {
@@ -108,69 +178,21 @@ bool is_sound(const SkeinSelector& wanted, const Lot& lot, const std::string& se
 
 } // namespace
 
-namespace {
-
-void add_once(std::vector<std::string>& names, const std::string& name) {
-    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-}
-
-bool means_dye(const Dye& dye, const std::string& selector) {
-    return dye.id.value == selector || same_words(dye.code, selector) || same_words(dye.line, selector);
-}
-
-bool means_jar(const Records& records, const Jar& jar, const std::string& selector) {
-    if (jar.id.value == selector || same_words(jar.code, selector)) return true;
-    const auto holds = [&](const Dye& dye) {
-        return std::ranges::any_of(jar.parts,
-                                   [&](const Part& part) { return part.is_dye && part.id.value == dye.id.value; });
-    };
-    return std::ranges::any_of(records.dyes, [&](const Dye& dye) { return means_dye(dye, selector) && holds(dye); });
-}
-
-bool means_lot(const Lot& lot, const std::string& selector) {
-    return lot.id.value == selector || lot.base.value == selector || same_words(lot.colourway, selector);
-}
-
-std::vector<std::string> dye_names(const Records& records) {
-    std::vector<std::string> names = ids(records.dyes);
-    for (const Dye& dye : records.dyes) {
-        add_once(names, dye.line);
-        add_once(names, dye.code);
-    }
-    return names;
-}
-
-std::vector<std::string> lot_names(const Records& records) {
-    std::vector<std::string> names = ids(records.lots);
-    for (const Lot& lot : records.lots) {
-        add_once(names, lot.colourway);
-        add_once(names, lot.base.value);
-    }
-    return names;
-}
-
-} // namespace
-
 std::vector<const Dye*> select_dyes(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    return select(records.dyes, selection, means_dye, "dye or line", dye_names(records), diagnostics);
+    return select(records.dyes, selection, {has_id<Dye>, has_code_or_line}, "dye or line", dye_names(records),
+                  diagnostics);
 }
 
 std::vector<const Jar*> select_jars(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    std::vector<std::string> known = ids(records.jars);
-    for (const Jar& jar : records.jars)
-        add_once(known, jar.code);
-    for (const std::string& name : dye_names(records))
-        add_once(known, name);
-    const auto means = [&](const Jar& jar, const std::string& selector) { return means_jar(records, jar, selector); };
-    return select(records.jars, selection, means, "jar", known, diagnostics);
+    return select(records.jars, selection, jar_namings(records), "jar", jar_names(records), diagnostics);
 }
 
 std::vector<const Lot*> select_lots(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    return select(records.lots, selection, means_lot, "lot", lot_names(records), diagnostics);
+    return select(records.lots, selection, lot_namings(), "lot", lot_names(records), diagnostics);
 }
 
 std::vector<const Base*> select_bases(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
-    return select_by_id(records.bases, selection, "base", diagnostics);
+    return select(records.bases, selection, {has_id<Base>}, "base", ids(records.bases), diagnostics);
 }
 
 std::vector<Skein> select_skeins(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
@@ -180,18 +202,18 @@ std::vector<Skein> select_skeins(const Records& records, const Selection& select
 
     for (const std::string& selector : selection.only) {
         const SkeinSelector range = take_apart(records.lots, selector);
-        bool found = false;
-        for (std::size_t i = 0; i < records.lots.size(); ++i) {
+        // A range counts the skeins of one lot.
+        const Namings<Lot> namings = range.has_range ? Namings<Lot>{has_id<Lot>} : lot_namings();
+        const std::vector<std::size_t> found = meant(records.lots, range.lot, namings);
+        if (found.empty()) {
+            diagnostics.error({}, "there is no lot " + in_quotes(range.lot),
+                              suggest(range.lot, range.has_range ? ids(records.lots) : lot_names(records)));
+        }
+        for (const std::size_t i : found) {
             const Lot& lot = records.lots[i];
-            // A range counts the skeins of one lot; a base or a colourway stands for all of its lots.
-            if (range.has_range ? lot.id.value != range.lot : !means_lot(lot, range.lot)) continue;
-            found = true;
             if (range.has_range && !is_sound(range, lot, selector, diagnostics)) continue;
             for (int number = range.first.value_or(1); number <= range.last.value_or(lot.skeins); ++number)
                 wanted[i][static_cast<std::size_t>(number - 1)] = true;
-        }
-        if (!found) {
-            diagnostics.error({}, "there is no lot " + in_quotes(range.lot), suggest(range.lot, lot_names(records)));
         }
     }
 

@@ -112,7 +112,8 @@ const Vocabulary& swatched_base_vocabulary() {
             Row::text("base.fibres", "its fibres, largest share first",
                       [](const SwatchedBaseView& v) { return fibre_statement(*v.base); }),
             Row::text(
-                "base.swatched", "when the dye was swatched on it: a day, or the first to the last",
+                "base.swatched",
+                "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
                 [](const SwatchedBaseView& v) { return swatching_dates(swatches_on(*v.of.dye, v.base->id.value)); }),
             Row::list(
                 "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),

@@ -79,17 +79,20 @@ Swatches swatches_in_order(const Dye& dye) {
 std::optional<std::string> swatching_dates(const Swatches& swatches) {
     std::optional<Date> first;
     std::optional<Date> last;
+    bool recorded = false;
     int undated = 0;
     for (const Swatch* swatch : swatches) {
+        recorded = recorded || swatch->dyed;
         const auto dyed = known_date(swatch->dyed);
         if (!dyed) ++undated;
         if (!dyed) continue;
         if (!first || *dyed < *first) first = dyed;
         if (!last || *dyed > *last) last = dyed;
     }
-    if (!first) return std::nullopt;
+    if (!recorded) return std::nullopt;
+    if (!first) return std::string{date_unknown_words};
     const std::string days = *first == *last ? short_date(*first) : short_date(*first) + " to " + short_date(*last);
-    return undated == 0 ? days : days + ", " + std::to_string(undated) + " undated";
+    return undated == 0 ? days : days + ", " + count_words(undated) + " undated";
 }
 
 const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id) {

@@ -22,7 +22,8 @@ std::vector<std::string> swatched_bases(const Dye& dye);
 // Each depth once, lightest first.
 std::vector<Percent> swatched_depths(const Dye& dye);
 Swatches swatches_on(const Dye& dye, const std::string& base_id);
-// When they were dyed: "14 Mar 2026", "14 Mar 2026 to 2 Jun 2026", "2024, 1 undated"; nothing where no day is known.
+// When they were dyed: "14 Mar 2026", "14 Mar 2026 to 2 Jun 2026", "2024, one undated"; "date unknown" where all that
+// is recorded is that; nothing where no date is recorded of any.
 std::optional<std::string> swatching_dates(const Swatches& swatches);
 // The last recorded one, one with a colour before one without; null where there is none.
 const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id);

@@ -154,14 +154,27 @@ std::string pot_words(int pot) {
     return "Pot " + letters;
 }
 
+// Small numbers within a sentence stand in words (common practice).
+std::string count_words(int count) {
+    constexpr std::array<std::string_view, 12> names{"one",   "two",   "three", "four", "five",   "six",
+                                                     "seven", "eight", "nine",  "ten",  "eleven", "twelve"};
+    const bool small = count >= 1 && count <= static_cast<int>(names.size());
+    return small ? std::string{names.at(static_cast<std::size_t>(count - 1))} : std::to_string(count);
+}
+
 std::string fibre_words(const Fibre& fibre) {
     return percent_words(fibre.share) + " " + fibre.name;
 }
 
 std::string unbroken(std::string_view text) {
     std::string result;
-    for (const char c : text)
-        c == ' ' ? result += "\u00A0" : result += c;
+    for (const char c : text) {
+        if (c == ' ') {
+            result += no_break;
+        } else {
+            result += c;
+        }
+    }
     return result;
 }
 

@@ -44,6 +44,7 @@ std::string parts_words(double parts);          // "1 part", "2.5 parts"
 std::string place_words(int number, int count); // "3 of 12"
 std::string capitalised(std::string text);      // the first letter, where it is an ASCII one
 std::string pot_words(int pot);                 // from 0: "Pot A"
+std::string count_words(int count);             // "one" to "twelve", then "13"
 std::string fibre_words(const Fibre& fibre);    // "75 % merino wool"
 // With no-break spaces in place of spaces.
 std::string unbroken(std::string_view text);

@@ -17,11 +17,14 @@ constexpr Mass ounce = grams(28.349523125);
 // Undoes the binary error of figures such as 455 yd, which must not fall to the step below.
 constexpr double nudge = 1e-9;
 
+// A figure is stated no finer than this.
+constexpr double tenth = 0.1;
+
 double floor_to(double value, double step) {
     return std::floor(value / step + nudge) * step;
 }
 
-// Common practice: lengths are rounded down, so that no skein is shorter than its tag.
+// Common practice: lengths that are worked out are rounded down, so that no skein is shorter than its tag.
 int stated(double length) {
     return static_cast<int>(floor_to(length, length < 50 ? 1 : 5));
 }
@@ -37,7 +40,7 @@ int stated_yards(Length length) {
 }
 
 double stated_ounces(Mass mass) {
-    return floor_to(mass / ounce, 0.1);
+    return floor_to(mass / ounce, tenth);
 }
 
 UnitSystem first_system(Units units) {
@@ -50,18 +53,17 @@ std::optional<UnitSystem> second_system(Units units) {
 }
 
 std::string weight_statement(const Base& base, UnitSystem system) {
-    const bool converted = base.mass_in_imperial != (system == UnitSystem::imperial);
     if (system == UnitSystem::imperial) return ounces_words(stated_ounces(base.skein_mass));
-    return mass_words(converted ? grams(floor_to(base.skein_mass.number(), 1)) : base.skein_mass);
+    return mass_words(grams(floor_to(base.skein_mass.number(), base.mass_in_imperial ? 1 : tenth)));
 }
 
 std::string length_statement(const Base& base, UnitSystem system) {
     const bool converted = base.length_in_imperial != (system == UnitSystem::imperial);
     const Length length = base.skein_length;
     if (system == UnitSystem::metric) {
-        return metres_words(converted ? stated_metres(length) : floor_to(length.in_m(), 0.1));
+        return metres_words(converted ? stated_metres(length) : floor_to(length.in_m(), tenth));
     }
-    return yards_words(converted ? stated_yards(length) : floor_to(length / yard, 0.1));
+    return yards_words(converted ? stated_yards(length) : floor_to(length / yard, tenth));
 }
 
 std::string put_up_statement(const Base& base, UnitSystem system) {

@@ -22,7 +22,7 @@ UnitSystem first_system(Units units);
 // Nothing where tags state one system only.
 std::optional<UnitSystem> second_system(Units units);
 
-// The recorded figure as it was written, to a tenth; one worked out from it rounded down as above, grams to 1.
+// The recorded figure as it was written, tenths kept; one worked out from it rounded down as above, grams to 1.
 std::string weight_statement(const Base& base, UnitSystem system); // "100 g"
 std::string length_statement(const Base& base, UnitSystem system); // "420 m"
 std::string put_up_statement(const Base& base, UnitSystem system); // "100 g · 420 m"

@@ -1,4 +1,3 @@
-#include "base/words.h"
 #include "facts/items.h"
 
 #include "studio_records.h"
@@ -122,15 +121,55 @@ TEST_CASE("a selector that names nothing is an error with the nearest name", "[f
     CHECK(complaints(records, ItemKind::lots, {{"26-118"}})[0].message == "there is no lot “26-118”");
     CHECK(complaints(records, ItemKind::bases, {{"plain-sox"}})[0].help == "did you mean “plain-sock”?");
     CHECK(complaints(records, ItemKind::skeins, {{"26-118:2"}})[0].help == "did you mean “26-117”?");
+    // Near to any name that would have been taken.
+    CHECK(complaints(records, ItemKind::dyes, {{"F-413"}})[0].help == "did you mean “F-412”?");
+    CHECK(complaints(records, ItemKind::jars, {{"fenlight acids"}})[0].help == "did you mean “Fenlight acid”?");
+    CHECK(complaints(records, ItemKind::lots, {{"Hedge in Octobr"}})[0].help == "did you mean “Hedge in October”?");
+    CHECK(complaints(records, ItemKind::skeins, {{"plain-sox"}})[0].help == "did you mean “plain-sock”?");
+    // A range takes a lot alone.
+    CHECK(complaints(records, ItemKind::skeins, {{"Fog:2"}})[0].help == "known here: 26-117, 0077");
 }
 
-TEST_CASE("a jar is meant by its dye, a lot by its base or its colourway", "[facts]") {
+TEST_CASE("a dye is meant by its code", "[facts]") {
+    CHECK(ids(studio_records(), ItemKind::dyes, {{"F-412"}}) == Names{"sloe"});
+    CHECK(ids(studio_records(), ItemKind::dyes, {{"f-412", "t24"}}) == Names{"sloe", "ember"});
+}
+
+TEST_CASE("a jar is meant by its code, and by a dye in it", "[facts]") {
     const Records records = studio_records();
-    CHECK_FALSE(ids(records, ItemKind::jars, {{"sloe"}}).empty());
-    CHECK(ids(records, ItemKind::lots, {{records.lots[0].base.value}}).front() == "26-117");
-    CHECK(ids(records, ItemKind::lots, {{records.lots[1].colourway}}) == Names{"0077"});
-    CHECK(ids(records, ItemKind::skeins, {{lower_case(records.lots[1].colourway)}}) ==
-          Names{"0077:1", "0077:2", "0077:3"});
+    const Names both{"sloe-shaker", "two-spoons"};
+    CHECK(ids(records, ItemKind::jars, {{"ts"}}) == Names{"two-spoons"});
+    CHECK(ids(records, ItemKind::jars, {{"sloe"}}) == both);
+    CHECK(ids(records, ItemKind::jars, {{"ember"}}) == Names{"two-spoons"});
+    CHECK(ids(records, ItemKind::jars, {{"F-412"}}) == both);
+    CHECK(ids(records, ItemKind::jars, {{"fenlight ACID"}}) == both);
+    CHECK(ids(records, ItemKind::jars, {{"Tarnbeck milling"}}) == Names{"two-spoons"});
+}
+
+TEST_CASE("a lot is meant by its base and its colourway", "[facts]") {
+    Records records = studio_records();
+    CHECK(ids(records, ItemKind::lots, {{"plain-sock"}}) == Names{"26-117"});
+    CHECK(ids(records, ItemKind::lots, {{"hedge in october"}}) == Names{"26-117"});
+    CHECK(ids(records, ItemKind::skeins, {{"FOG"}}) == Names{"0077:1", "0077:2", "0077:3"});
+    CHECK(ids(records, ItemKind::skeins, {{"fell-dk"}}) == Names{"0077:1", "0077:2", "0077:3"});
+    records.lots[1].colourway = "Fog: thick";
+    CHECK(ids(records, ItemKind::skeins, {{"fog: thick"}}) == Names{"0077:1", "0077:2", "0077:3"});
+}
+
+TEST_CASE("an id is not taken for a name that many share", "[facts]") {
+    Records records = studio_records();
+    records.jars[0].id.value = "sloe";
+    CHECK(ids(records, ItemKind::jars, {{"sloe"}}) == Names{"sloe"});
+    records.lots[1].colourway = "26-117";
+    CHECK(ids(records, ItemKind::lots, {{"26-117"}}) == Names{"26-117"});
+}
+
+TEST_CASE("what has no name is not meant by an empty selector", "[facts]") {
+    Records records = studio_records();
+    records.dyes[0].line.clear();
+    records.lots[0].colourway.clear();
+    for (const ItemKind kind : {ItemKind::dyes, ItemKind::jars, ItemKind::lots, ItemKind::skeins})
+        CHECK(complaints(records, kind, {{""}}).size() == 1);
 }
 
 TEST_CASE("skeins are numbered, spoilt ones leave a hole", "[facts]") {
@@ -141,6 +180,7 @@ TEST_CASE("skeins are numbered, spoilt ones leave a hole", "[facts]") {
     CHECK(ids(records, ItemKind::skeins, {{"0077"}}) == Names{"0077:1", "0077:2", "0077:3"});
     CHECK(ids(records, ItemKind::skeins, {{"26-117:6-8", "0077:2", "26-117:1"}}) ==
           Names{"26-117:1", "26-117:6", "26-117:8", "0077:2"});
+    CHECK(ids(records, ItemKind::skeins, {{"hedge in october"}}).size() == 11);
     CHECK(ids(records, ItemKind::lots) == Names{"26-117", "0077"});
     CHECK(ids(records, ItemKind::bases) == Names{"plain-sock", "fell-dk"});
 }

@@ -93,19 +93,59 @@ TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
     CHECK(care_words(in_process_order(full_base().care)) == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
 }
 
-TEST_CASE("the recorded figure is stated as written, only the converted one is rounded down", "[facts]") {
-    // 1 yd = 0.9144 m, 1 oz = 28.349523125 g (international agreement, 1959); rounding is common practice.
+namespace {
+
+Base skein_of(Mass mass, Length length) {
     Base base = full_base();
+    base.skein_mass = mass;
+    base.skein_length = length;
+    return base;
+}
+
+Base imperial_skein_of(double ounces, double yards) {
+    Base base = skein_of(grams(28.349523125) * ounces, metres(0.9144) * yards);
+    base.mass_in_imperial = base.length_in_imperial = true;
+    return base;
+}
+
+} // namespace
+
+TEST_CASE("a recorded figure is stated as it was written", "[facts]") {
+    const auto [length, stated] = GENERATE(table<double, const char*>({{84, "84\u00a0m"},
+                                                                       {366, "366\u00a0m"},
+                                                                       {104.5, "104.5\u00a0m"},
+                                                                       {12.3, "12.3\u00a0m"},
+                                                                       {104.59, "104.5\u00a0m"}}));
+    CHECK(length_statement(skein_of(grams(100), metres(length)), UnitSystem::metric) == stated);
+    CHECK(weight_statement(skein_of(grams(115.5), metres(1)), UnitSystem::metric) == "115.5\u00a0g");
+    CHECK(weight_statement(skein_of(grams(99.96), metres(1)), UnitSystem::metric) == "99.9\u00a0g");
+    for (int tenths = 1; tenths <= 20000; ++tenths) {
+        const double figure = tenths / 10.0;
+        const Base metric = skein_of(grams(figure), metres(figure));
+        const Base imperial = imperial_skein_of(figure, figure);
+        REQUIRE(weight_statement(metric, UnitSystem::metric) == mass_words(grams(figure)));
+        REQUIRE(length_statement(metric, UnitSystem::metric) == metres_words(figure));
+        REQUIRE(weight_statement(imperial, UnitSystem::imperial) == ounces_words(figure));
+        REQUIRE(length_statement(imperial, UnitSystem::imperial) == yards_words(figure));
+    }
+}
+
+// Exact units of 1959: 366 m = 400.26 yd, 84 m = 91.86 yd, 30 m = 32.8 yd; 437 yd = 399.6 m, 4 oz = 113.4 g.
+// Rounding down is common practice.
+TEST_CASE("a figure worked out from the recorded one is rounded down", "[facts]") {
+    CHECK(put_up_statement(skein_of(grams(100), metres(366)), UnitSystem::imperial) ==
+          "3.5\u00a0oz\u00a0· 400\u00a0yd");
+    CHECK(length_statement(skein_of(grams(50), metres(84)), UnitSystem::imperial) == "90\u00a0yd");
+    CHECK(length_statement(skein_of(grams(20), metres(30)), UnitSystem::imperial) == "32\u00a0yd");
+    const Base imperial = imperial_skein_of(4, 437);
+    CHECK(put_up_statement(imperial, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(imperial, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m");
+}
+
+TEST_CASE("weight and length may be written in different systems", "[facts]") {
+    Base base = imperial_skein_of(1, 437);
+    base.mass_in_imperial = false;
     base.skein_mass = grams(100);
-    base.skein_length = metres(366);
-    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 366\u00a0m");
-    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 400\u00a0yd"); // 400.26 yd
-    base.skein_length = metres(104.5);
-    CHECK(length_statement(base, UnitSystem::metric) == "104.5\u00a0m");
-    base.skein_mass = grams(4 * 28.349523125);
-    base.skein_length = metres(437 * 0.9144);
-    base.mass_in_imperial = true;
-    base.length_in_imperial = true;
-    CHECK(put_up_statement(base, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
-    CHECK(put_up_statement(base, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m"); // 113.4 g, 399.6 m
+    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 395\u00a0m");
+    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
 }

@@ -184,6 +184,7 @@ TEST_CASE("a dye's facts", "[facts]") {
     CHECK(text(sloe, "dye.swatch.deepest.label") == "2\u00a0% on Plain Sock");
     CHECK(text(sloe, "dye.deepest.stock") == "200\u00a0mL");
     CHECK(text(sloe, "dye.date") == "14 Mar 2026");
+    CHECK(text(sloe, "dye.dates") == "12 Mar 2026 to 14 Mar 2026, one undated");
     CHECK(text(sloe, "dye.family") == "violet");
     CHECK(text(sloe, "dye.fluorescent") == "(none)");
     CHECK(text(sloe, "card.of") == "1 of 2");
@@ -216,6 +217,17 @@ TEST_CASE("a dye's facts", "[facts]") {
     REQUIRE(bases.size() == 2);
     CHECK(text(bases[0], "base.fibres") == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
     CHECK(list(bases[0], "base.swatches").size() == 2);
+    CHECK(text(bases[0], "base.swatched") == "12 Mar 2026 to 14 Mar 2026");
+    CHECK(text(bases[1], "base.swatched") == "date unknown");
+}
+
+TEST_CASE("a dye's dates stand only where a day is known", "[facts]") {
+    Records records = studio_records();
+    for (Swatch& one : records.dyes[0].swatches)
+        one.dyed = UnknownDate{};
+    const Facts sloe = items(records, ItemKind::dyes).front().facts;
+    CHECK(text(sloe, "dye.date") == "(none)");
+    CHECK(text(sloe, "dye.dates") == "(none)");
 }
 
 TEST_CASE("a fluorescent dye is not printable, with or without a tint", "[facts]") {
@@ -235,6 +247,8 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(full, "jar.name") == "Sloe, half strength");
     CHECK(text(full, "jar.strength") == "50\u00a0%");
     CHECK(text(full, "jar.recipe") == "50\u00a0% dye = 20\u00a0g Sloe + 20\u00a0g fine table salt");
+    CHECK(text(list(full, "jar.parts")[1], "part.name") == "fine table salt");
+    CHECK(text(full, "jar.salt") == "(none)");
     CHECK(text(full, "jar.total") == "40\u00a0g");
     CHECK(text(full, "jar.mixed") == "2 November 2026");
     CHECK(text(full, "jar.mixed.short") == "2 Nov 2026");
@@ -262,6 +276,7 @@ TEST_CASE("a jar's facts", "[facts]") {
     REQUIRE(parts.size() == 3);
     CHECK(text(parts[0], "part.parts") == "2\u00a0parts");
     CHECK(text(parts[0], "part.mass") == "(none)");
+    CHECK(text(parts[2], "part.name") == "salt");
     CHECK_FALSE(parts[2].find("part.patch"));
     CHECK(list(sparse, "jar.patches").size() == 2);
 }

@@ -3,6 +3,7 @@
 #include "facts/dye_wording.h"
 #include "facts/jar_wording.h"
 #include "facts/names.h"
+#include "facts/swatches.h"
 #include "studio_records.h"
 
 #include <catch2/catch.hpp>
@@ -49,6 +50,38 @@ TEST_CASE("prices", "[facts]") {
     CHECK(price_words({26500}, {"KWD", 3}) == "26.500\u00a0KWD");
 }
 
+TEST_CASE("small counts stand in words", "[facts]") {
+    CHECK(count_words(1) == "one");
+    CHECK(count_words(12) == "twelve");
+    CHECK(count_words(13) == "13");
+    CHECK(count_words(0) == "0");
+}
+
+TEST_CASE("unbroken text has no place to break", "[facts]") {
+    CHECK(unbroken("Do not bleach") == "Do\u00a0not\u00a0bleach");
+    CHECK(unbroken("Wash at 30\u00a0°C") == "Wash\u00a0at\u00a030\u00a0°C");
+    CHECK(unbroken("").empty());
+}
+
+TEST_CASE("swatching dates say what is undated", "[facts]") {
+    const auto dates = [](const std::vector<std::optional<RecordedDate>>& recorded) {
+        Dye dye;
+        for (const auto& date : recorded)
+            dye.swatches.push_back(swatch(1, "plain-sock", std::nullopt, date));
+        return swatching_dates(swatches_in_order(dye)).value_or("(none)");
+    };
+    const Date year{2024, 0, 0};
+    CHECK(dates({year}) == "2024");
+    CHECK(dates({year, year}) == "2024");
+    CHECK(dates({year, std::nullopt}) == "2024, one undated");
+    CHECK(dates({UnknownDate{}, Date{2026, 3, 14}, std::nullopt, Date{2019, 0, 0}}) ==
+          "2019 to 14 Mar 2026, two undated");
+    // Unknown is something she wrote.
+    CHECK(dates({UnknownDate{}, std::nullopt}) == "date unknown");
+    CHECK(dates({std::nullopt}) == "(none)");
+    CHECK(dates({}) == "(none)");
+}
+
 TEST_CASE("pots have letters", "[facts]") {
     CHECK(pot_words(0) == "Pot A");
     CHECK(pot_words(25) == "Pot Z");
@@ -70,6 +103,9 @@ TEST_CASE("unknown is not no", "[facts]") {
     CHECK(words(breaks(full)) == "Breaks into");
     CHECK(breaking_words(full) == "breaks into rust");
     CHECK(speckle_words(full.speckle) == "Clean speckles, 2.5\u00a0mm");
+    Dye neon = full;
+    neon.fluorescent = true;
+    CHECK(warning_words(neon) == warning_words(full)); // that stands on its own
     CHECK(warning_words(full) == "Bleeds\u00a0· Rubs off\u00a0· Never rinses clear\u00a0· Light fastness: moderate");
 }
 
@@ -97,6 +133,25 @@ TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]
 
     const HazardSummary half = summarise({{"Sloe", none_listed}, {"Ember", not_on_file}});
     CHECK(hazard_words(half) == "Hazard data not on file for Ember: treat as harmful if breathed in");
+}
+
+TEST_CASE("dust is for no one to breathe", "[facts]") {
+    CHECK(dust_words == "Dye powder: keep from children. Do not breathe dust. Wear a fitted dust mask and gloves.");
+}
+
+TEST_CASE("salt is called what the dyer calls it", "[facts]") {
+    Records records = studio_records();
+    Jar jar = full_jar();
+    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part fine table salt, by weight");
+    CHECK_FALSE(salt_words(records, jar));
+    jar.salt = std::nullopt;
+    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part salt, by weight");
+    CHECK(salt_words(records, jar) == "salt type not recorded");
+    records.ingredients[0].name = "flake salt";
+    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part flake salt, by weight");
+    CHECK_FALSE(salt_words(records, jar));
+    jar.parts.pop_back();
+    CHECK_FALSE(salt_words(records, jar));
 }
 
 TEST_CASE("a name that repeats says which it is", "[facts]") {
