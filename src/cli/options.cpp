@@ -35,8 +35,8 @@ constexpr std::string_view render_examples = R"(Examples:
   dyeleaf render jar-lid my-studio -o lids.pdf --stock letter-card
   dyeleaf render jar-lid my-studio -o lids.pdf --only sloe-shaker --copies 4
 
---only takes what `dyeleaf list` shows: the id of a dye, a jar, a base or a lot, the name of a dye line, or some skeins
-of a lot (26-117:3-5). Several --only add up.)";
+--only takes what `dyeleaf list` shows: an id, a dye's code or line (for jars too), a lot's colourway or base, or some
+skeins of a lot (26-117:3-5). Several --only add up.)";
 
 CLI::App& add_command(CLI::App& program, const std::string& name, const std::string& about) {
     CLI::App& command = *program.add_subcommand(name, about);

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "base/words.h"
 #include "cli/report.h"
+#include "facts/mix.h"
 #include "facts/wording.h"
 #include "text/typesetter.h"
 
@@ -22,12 +23,12 @@ std::string section(const std::string& heading, const Rows& rows) {
     return rows.empty() ? std::string{} : heading + "\n" + table(rows) + "\n";
 }
 
-// "Sloe : fine salt, 1 : 2 by weight".
+// "Sloe : salt, 1 : 2 by weight".
 std::string mix(const Jar& jar, const Records& records) {
     std::vector<std::string> names;
     std::vector<std::string> parts;
-    for (const Part& part : jar.parts) {
-        names.push_back(part.is_dye ? records.dye(part.id.value).name : records.ingredient(part.id.value).name);
+    for (const MixPart& part : mix_of(records, jar).parts) {
+        names.push_back(part.name);
         parts.push_back(decimal(part.parts, 2));
     }
     return joined(names, " : ") + ", " + joined(parts, " : ") + " " + std::string{words(jar.basis)};
@@ -102,7 +103,7 @@ std::string list_records(const Records& records) {
     const std::string all =
         section("Dyes", dyes) + section("Jars", jars) + section("Bases", bases) + section("Lots", lots);
     return all.empty() ? "There are no records yet.\n"
-                       : all + "The first column is the id, which is what --only takes.\n";
+                       : all + "The first column is the id, which --only takes; so are codes, lines and colourways.\n";
 }
 
 std::string list_layouts(const Library& library, Diagnostics& diagnostics) {

@@ -85,6 +85,10 @@ class LabelCheck {
             note(false, misfit.box, subject + " does not fit at its smallest size and is cut with …",
                  "shorten it, or give the box more width or lines in the layout");
             return;
+        case Misfit::Kind::broken:
+            note(false, misfit.box, subject + " is broken inside a word, even at its smallest size",
+                 "shorten it, or give the box more width in the layout");
+            return;
         case Misfit::Kind::too_tall:
             note(false, misfit.box, subject + " is " + excess + " too tall for its place",
                  "shorten what it holds, or give it more height in the layout");

@@ -297,6 +297,9 @@ class Placer {
         const SetWords set = set_words(words, rect.size.width, trial_);
         const Size extent = set.extent();
         if (set.cut) result_.misfits.push_back({Misfit::Kind::cut, &box, {}, words.text, words.is_caution});
+        if (set.paragraph->words_broken && !words.is_caution) {
+            result_.misfits.push_back({Misfit::Kind::broken, &box, {}, words.text, false});
+        }
         if (set.paragraph->words_broken && words.is_caution) {
             result_.misfits.push_back(
                 {Misfit::Kind::too_wide, &box, larger(extent.width - rect.size.width, mm(0.1)), words.text, true});
@@ -363,7 +366,7 @@ class Placer {
 } // namespace
 
 bool wants_more_room(const Misfit& misfit) {
-    return misfit.kind != Misfit::Kind::cut;
+    return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide;
 }
 
 Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial) {

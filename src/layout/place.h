@@ -26,7 +26,7 @@ struct Zone {
 
 // What did not fit.
 struct Misfit {
-    enum class Kind { cut, too_tall, too_wide };
+    enum class Kind { cut, broken, too_tall, too_wide };
     Kind kind = Kind::cut;
     const Box* box = nullptr;
     Length excess; // how much is missing, where it is too tall or too wide
@@ -34,7 +34,7 @@ struct Misfit {
     bool is_caution = false;
 };
 
-// A text that is cut is at its smallest already: more room elsewhere would not help it.
+// A text that is cut or broken is at its smallest already: more room elsewhere would not help it.
 bool wants_more_room(const Misfit& misfit);
 
 struct MissingGlyph {

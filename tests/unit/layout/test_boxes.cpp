@@ -102,6 +102,17 @@ TEST_CASE("a long text shrinks, then is cut with a warning that names record and
     }
 }
 
+TEST_CASE("a word that is broken is a warning", "[layout]") {
+    Records records = sample_records();
+    records.dyes[0].name = "Unpronounceablycompoundedcolourname";
+    const auto found = complaints("layout: t\nfor: dyes\nshape: {width: 20 mm, height: 20 mm}\n"
+                                  "front: {text: \"{dye.name}\", style: {font: Inter, size: 12 pt, smallest: 9 pt}}\n",
+                                  records);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].severity == Severity::warning);
+    CHECK(found[0].message.ends_with("is broken inside a word, even at its smallest size"));
+}
+
 TEST_CASE("a character that no font has is a warning that names it", "[layout]") {
     Records records = sample_records();
     records.dyes[0].name = "Sloe 🧶";
