@@ -139,13 +139,18 @@ std::string_view turning_edge(const SheetPlan& plan) {
     return plan.paper.width > plan.paper.height ? "short edge" : "long edge";
 }
 
+// What stands under the test line, short enough to stay within it. `back_of` is the edge to flip on; empty on a front.
 std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, std::string_view back_of,
                          const Date& today) {
-    constexpr int longest_name = 30; // so that the caption stays within the test line
-    return "Print at actual size: this line is 100 mm long" + std::string{dot} + shortened(design.name, longest_name) +
-           std::string{dot} + "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets) +
-           (back_of.empty() ? "" : ", back: flip on the " + std::string{back_of}) + std::string{dot} +
-           short_date(today);
+    const std::string place = "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets);
+    if (back_of.empty()) {
+        return joined(
+            {"Print at actual size: this line is 100 mm long", shortened(design.name, 30), place, short_date(today)},
+            dot);
+    }
+    return joined({"100 mm", shortened(design.name, 16), "back of " + place + ", flip on the " + std::string{back_of},
+                   short_date(today)},
+                  dot);
 }
 
 void warn_of_older_pages(const Press& press, Diagnostics& diagnostics) {

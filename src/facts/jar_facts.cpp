@@ -253,7 +253,7 @@ std::vector<FactRow> size_rows() {
                     [](const JarView& v) { return label_height(v.jar->height); }),
         Row::length("jar.front.width", "the part of the wall that faces you",
                     [](const JarView& v) { return front_width(v.jar->diameter); }),
-        Row::length("jar.lid.diameter", "a round label on the lid",
+        Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;
                         return lid_label_diameter(*v.jar->lid);

@@ -21,14 +21,21 @@ std::optional<Length> resolved(const LengthOrFact& length, const Facts& facts) {
     return fact == nullptr ? std::nullopt : std::optional{*fact};
 }
 
+std::string meaning_of(const std::string& fact, const Facts& facts) {
+    for (const Vocabulary* vocabulary : facts.vocabularies()) {
+        if (const FactRow* row = vocabulary->find(fact)) return row->meaning;
+    }
+    return "unknown";
+}
+
 std::optional<Length> required(const LengthOrFact& length, const Item& item, Diagnostics& diagnostics) {
     const auto value = resolved(length, item.facts);
     if (!value) {
         const auto& fact = std::get<std::string>(length.value);
         diagnostics.error(item.spot,
-                          in_quotes(item.id) + " has nothing recorded for “" + fact + "”, which sets the label's size",
-                          (fact.starts_with("jar.lid") ? "add a line such as lid: 38 mm, or " : "record it, or ") +
-                              ("leave " + in_quotes(item.id) + " out with --only"));
+                          in_quotes(item.id) + " has nothing recorded for " + in_quotes(fact) + ": " +
+                              meaning_of(fact, item.facts),
+                          "record it, or leave " + in_quotes(item.id) + " out with --only");
         return std::nullopt;
     }
     if (*value > Length{}) return value;

@@ -193,6 +193,10 @@ class Papers(unittest.TestCase):
         for layout, pdf in self.pdfs.items():
             for number, (_, words) in enumerate(words_of(pdf), 1):
                 self.assertIn("100", [text for text, _ in words], f"{layout} sheet {number}")
+                foot = max(box[1] for text, box in words if text == "100")
+                caption = [box for _, box in words if abs(box[1] - foot) < 0.5]
+                width = max(box[2] for box in caption) - min(box[0] for box in caption)
+                self.assertLess(width, 100, f"{layout} sheet {number}: the caption runs past the test line")
 
     def test_skeins_of_a_lot(self):
         text = plain_text(self.single["hang-tag"])
