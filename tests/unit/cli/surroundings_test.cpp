@@ -1,6 +1,7 @@
 #include "cli/data_folder.h"
 #include "cli/report.h"
 #include "cli/today.h"
+#include "project_folder.h"
 
 #include <catch2/catch.hpp>
 #include <memory>
@@ -78,7 +79,7 @@ TEST_CASE("progress is shown to nobody at first, and never to a file", "[cli]") 
 
 TEST_CASE("the data folder is the one that DYELEAF_HOME names, or an error", "[cli]") {
     Diagnostics diagnostics;
-    const std::filesystem::path source = std::filesystem::path{DYELEAF_FONTS}.parent_path();
+    const std::filesystem::path source = fonts_folder().parent_path();
     CHECK(find_data_folder(source.string(), "/nowhere/build/dyeleaf", "/nowhere", diagnostics) == source);
     CHECK(find_data_folder(std::nullopt, "/nowhere/build/dyeleaf", source, diagnostics) == source);
     CHECK(find_data_folder(std::nullopt, source / "build" / "dyeleaf", "/nowhere", diagnostics) == source / "");

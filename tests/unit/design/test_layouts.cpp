@@ -1,6 +1,7 @@
 // Layout files and what is said about them; and every bundled layout, which must read without a word.
 #include "case_text.h"
 #include "design/read_design.h"
+#include "project_folder.h"
 #include "source/files.h"
 
 #include <catch2/catch.hpp>
@@ -50,7 +51,7 @@ std::optional<Design> read(const std::shared_ptr<const SourceFile>& file, const 
 } // namespace
 
 TEST_CASE("layout files say what is wrong and where", "[design]") {
-    const auto cases = read_cases(std::string{DYELEAF_CASES} + "/design/layouts.case");
+    const auto cases = read_cases(project_folder() / "tests/cases/design/layouts.case");
     REQUIRE(cases.size() >= 20);
     for (const CaseText& one : cases) {
         DYNAMIC_SECTION(one.name) {
@@ -71,7 +72,7 @@ TEST_CASE("layout files say what is wrong and where", "[design]") {
 
 TEST_CASE("the bundled layouts read without a word", "[design]") {
     Diagnostics diagnostics;
-    const std::filesystem::path folder{DYELEAF_LAYOUTS};
+    const std::filesystem::path folder = project_folder() / "layouts";
     const auto house = read_file(folder / "styles/house.yaml", "house.yaml", 1U << 20U, diagnostics);
     REQUIRE(house);
     const auto house_node = parse_document(house, diagnostics);

@@ -2,6 +2,7 @@
 #include "case_text.h"
 #include "design/read_design.h"
 #include "layout/layout.h"
+#include "project_folder.h"
 #include "sample_records.h"
 
 #include <catch2/catch.hpp>
@@ -12,7 +13,7 @@ namespace {
 
 const Typesetter& typesetter() {
     static Diagnostics diagnostics;
-    static const Typesetter one{{DYELEAF_FONTS}, diagnostics};
+    static const Typesetter one{{fonts_folder()}, diagnostics};
     return one;
 }
 
@@ -58,7 +59,7 @@ std::vector<Diagnostic> complaints(const std::string& layout, const Records& rec
 } // namespace
 
 TEST_CASE("boxes lie where they should", "[layout]") {
-    const auto cases = read_cases(std::string{DYELEAF_CASES} + "/layout/boxes.case");
+    const auto cases = read_cases(project_folder() / "tests/cases/layout/boxes.case");
     REQUIRE(cases.size() >= 25);
     const Records records = sample_records();
     for (const CaseText& one : cases) {

@@ -1,4 +1,5 @@
 #include "paint/painter.h"
+#include "project_folder.h"
 
 #include "outside.h"
 #include "text/typesetter.h"
@@ -17,7 +18,7 @@ const Rgb blue{0, 0, 1};
 
 const Typesetter& typesetter() {
     static Diagnostics diagnostics;
-    static const Typesetter bundled({DYELEAF_FONTS}, diagnostics);
+    static const Typesetter bundled({fonts_folder()}, diagnostics);
     return bundled;
 }
 

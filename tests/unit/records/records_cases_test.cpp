@@ -1,5 +1,6 @@
 // Records and what is said about them: tests/cases/records.
 #include "complaint_cases.h"
+#include "project_folder.h"
 #include "records/read_records.h"
 
 #include <algorithm>
@@ -8,7 +9,7 @@ using namespace dyeleaf;
 
 namespace {
 
-const std::filesystem::path folder = std::string{DYELEAF_CASES} + "/records";
+const std::filesystem::path folder = project_folder() / "tests/cases/records";
 
 // Few cases are about the studio: the others are given one, in a file of its own.
 std::vector<std::shared_ptr<const SourceFile>> with_studio(std::vector<std::shared_ptr<const SourceFile>> files) {

@@ -1,3 +1,4 @@
+#include "project_folder.h"
 #include "text/typesetter.h"
 
 #include <catch2/catch.hpp>
@@ -13,7 +14,7 @@ namespace fs = std::filesystem;
 
 const Typesetter& typesetter() {
     static Diagnostics diagnostics;
-    static const Typesetter bundled({DYELEAF_FONTS}, diagnostics);
+    static const Typesetter bundled({fonts_folder()}, diagnostics);
     return bundled;
 }
 
@@ -149,7 +150,7 @@ TEST_CASE("characters that no font has are named and not drawn", "[text]") {
 TEST_CASE("a character that one family lacks comes from another", "[text]") {
     Diagnostics diagnostics;
     const fs::path folder = fresh_folder("one-family");
-    fs::copy(fs::path{DYELEAF_FONTS} / "Vollkorn-SemiBold.ttf", folder);
+    fs::copy(fonts_folder() / "Vollkorn-SemiBold.ttf", folder);
     const Typesetter alone({folder}, diagnostics);
     CHECK(alone.set("①", vollkorn, std::nullopt, false)->missing.size() == 1);
     CHECK(typesetter().set("①", vollkorn, std::nullopt, false)->missing.empty());
@@ -222,11 +223,11 @@ TEST_CASE("the same question gets the very same answer", "[text]") {
 
 TEST_CASE("an earlier folder's face counts before the same face in a later one", "[text]") {
     const fs::path folder = fresh_folder("later");
-    fs::copy(fs::path{DYELEAF_FONTS} / "Inter-Bold.otf", folder / "A-bold.otf");
+    fs::copy(fonts_folder() / "Inter-Bold.otf", folder / "A-bold.otf");
     Diagnostics diagnostics;
-    const Typesetter both({DYELEAF_FONTS, folder}, diagnostics);
+    const Typesetter both({fonts_folder(), folder}, diagnostics);
     const auto bold = both.set("Oak", {"Inter", 700}, std::nullopt, false);
-    CHECK(fs::path{bold->lines.at(0).runs.at(0).run->face.file}.parent_path() == fs::path{DYELEAF_FONTS});
+    CHECK(fs::path{bold->lines.at(0).runs.at(0).run->face.file}.parent_path() == fonts_folder());
     CHECK(diagnostics.errors() + diagnostics.warnings() == 0);
 }
 
@@ -248,7 +249,7 @@ TEST_CASE("right-to-left text runs from the right", "[text]") {
     const fs::path lent = "/usr/share/fonts/truetype/dejavu";
     if (!fs::exists(lent / "DejaVuSans.ttf")) return;
     Diagnostics diagnostics;
-    const Typesetter hebrew({DYELEAF_FONTS, lent}, diagnostics);
+    const Typesetter hebrew({fonts_folder(), lent}, diagnostics);
     const auto paragraph = hebrew.set("שלום abc", inter, std::nullopt, false);
     REQUIRE(paragraph->lines.size() == 1);
     const std::vector<PlacedRun>& runs = paragraph->lines[0].runs;
