@@ -1,46 +1,31 @@
 #include "facts/yarn.h"
 
+#include "base/imperial.h"
 #include "base/words.h"
+#include "facts/rounding.h"
 #include "facts/wording.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace dyeleaf {
 
 namespace {
 
-// International yard and pound agreement, 1959: exact.
-constexpr Length yard = metres(0.9144);
-constexpr Mass ounce = grams(28.349523125);
-
-// Undoes the binary error of figures such as 455 yd, which must not fall to the step below.
-constexpr double nudge = 1e-9;
-
 // A figure is stated no finer than this.
 constexpr double tenth = 0.1;
-
-double floor_to(double value, double step) {
-    return std::floor(value / step + nudge) * step;
-}
-
-// Common practice: lengths that are worked out are rounded down, so that no skein is shorter than its tag.
-int stated(double length) {
-    return static_cast<int>(floor_to(length, length < 50 ? 1 : 5));
-}
 
 } // namespace
 
 int stated_metres(Length length) {
-    return stated(length.in_m());
+    return rounded_length(length.in_m());
 }
 
 int stated_yards(Length length) {
-    return stated(length / yard);
+    return rounded_length(length / yard);
 }
 
 double stated_ounces(Mass mass) {
-    return floor_to(mass / ounce, tenth);
+    return rounded_down(mass / ounce, tenth);
 }
 
 UnitSystem first_system(Units units) {
@@ -52,22 +37,23 @@ std::optional<UnitSystem> second_system(Units units) {
     return UnitSystem::imperial;
 }
 
-std::string weight_statement(const Base& base, UnitSystem system) {
-    if (system == UnitSystem::imperial) return ounces_words(stated_ounces(base.skein_mass));
-    return mass_words(grams(floor_to(base.skein_mass.number(), base.mass_in_imperial ? 1 : tenth)));
+std::string weight_statement(const SkeinSize& skein, UnitSystem system) {
+    const Figure<Mass>& mass = skein.mass;
+    if (system == UnitSystem::imperial) return ounces_words(stated_ounces(mass.imperial.value_or(mass.value)));
+    if (mass.metric) return mass_words(grams(rounded_down(mass.metric->number(), tenth)));
+    return mass_words(grams(rounded_down(mass.value.number(), 1)));
 }
 
-std::string length_statement(const Base& base, UnitSystem system) {
-    const bool converted = base.length_in_imperial != (system == UnitSystem::imperial);
-    const Length length = base.skein_length;
+std::string length_statement(const SkeinSize& skein, UnitSystem system) {
+    const Figure<Length>& length = skein.length;
     if (system == UnitSystem::metric) {
-        return metres_words(converted ? stated_metres(length) : floor_to(length.in_m(), tenth));
+        return metres_words(length.metric ? rounded_down(length.metric->in_m(), tenth) : stated_metres(length.value));
     }
-    return yards_words(converted ? stated_yards(length) : floor_to(length / yard, tenth));
+    return yards_words(length.imperial ? rounded_down(*length.imperial / yard, tenth) : stated_yards(length.value));
 }
 
-std::string put_up_statement(const Base& base, UnitSystem system) {
-    return joined({weight_statement(base, system), length_statement(base, system)}, dot);
+std::string put_up_statement(const SkeinSize& skein, UnitSystem system) {
+    return joined({weight_statement(skein, system), length_statement(skein, system)}, dot);
 }
 
 // Regulation (EU) No 1007/2011, article 9(1): in descending order.

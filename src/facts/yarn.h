@@ -22,10 +22,10 @@ UnitSystem first_system(Units units);
 // Nothing where tags state one system only.
 std::optional<UnitSystem> second_system(Units units);
 
-// The recorded figure as it was written, tenths kept; one worked out from it rounded down as above, grams to 1.
-std::string weight_statement(const Base& base, UnitSystem system); // "100 g"
-std::string length_statement(const Base& base, UnitSystem system); // "420 m"
-std::string put_up_statement(const Base& base, UnitSystem system); // "100 g · 420 m"
+// A written figure as it stands, tenths kept; one worked out rounded down as above, grams to 1.
+std::string weight_statement(const SkeinSize& skein, UnitSystem system); // "100 g"
+std::string length_statement(const SkeinSize& skein, UnitSystem system); // "420 m"
+std::string put_up_statement(const SkeinSize& skein, UnitSystem system); // "100 g · 420 m"
 
 // Largest share first; equal ones as written.
 std::vector<Fibre> by_share(std::vector<Fibre> fibres);

@@ -36,8 +36,9 @@ const Vocabulary& care_vocabulary() {
 
 // A statement in the studio's first system of units.
 template <class Statement> auto first(Statement statement) {
-    return
-        [statement](const BaseView& view) { return statement(*view.base, first_system(view.records->studio.units)); };
+    return [statement](const BaseView& view) {
+        return statement(view.base->skein, first_system(view.records->studio.units));
+    };
 }
 
 // In the second, where tags state both.
@@ -45,7 +46,7 @@ template <class Statement> auto second(Statement statement) {
     return [statement](const BaseView& view) -> Text {
         const auto system = second_system(view.records->studio.units);
         if (!system) return std::nullopt;
-        return statement(*view.base, *system);
+        return statement(view.base->skein, *system);
     };
 }
 
