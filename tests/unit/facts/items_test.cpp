@@ -92,8 +92,7 @@ TEST_CASE("a new line starts a new card", "[facts]") {
 TEST_CASE("cards by hue run across lines", "[facts]") {
     CHECK(cards(shelf(), {4, Together::by_hue}) ==
           std::vector<Names>{{"pink", "red", "green", "blue"}, {"grey", "bare"}});
-    CHECK(ids(shelf(), ItemKind::dyes, {}, Grouping{4, Together::by_hue}) ==
-          Names{"card 1", "card 2"});
+    CHECK(ids(shelf(), ItemKind::dyes, {}, Grouping{4, Together::by_hue}) == Names{"card 1", "card 2"});
 }
 
 TEST_CASE("a selection names dyes or lines, in any order", "[facts]") {
