@@ -48,16 +48,6 @@ constexpr std::array sizes = {
 
 constexpr std::string_view dash = "–";
 
-std::string ranged(std::string_view least, std::string_view most) {
-    std::string text{least};
-    if (least != most) text.append(dash).append(most);
-    return text;
-}
-
-std::string in_mm(Length diameter) {
-    return decimal(diameter.in_mm(), 2);
-}
-
 // Takes `word` off the front or, with `at_end`, off the end; whether it was there.
 bool take_off(std::string_view& text, std::string_view word, bool at_end = false) {
     if (!(at_end ? text.ends_with(word) : text.starts_with(word))) return false;
@@ -84,20 +74,25 @@ Ends ends_of(std::string_view text) {
     return {text, text};
 }
 
-std::optional<NeedleSizes> parse_metric(Ends ends) {
+std::optional<Span<Length>> in_order(Length least, Length most) {
+    if (most < least) return std::nullopt;
+    return Span<Length>{least, most};
+}
+
+std::optional<Span<Length>> parse_metric(Ends ends) {
     take_off(ends.least, "mm", true); // "2.25 mm–2.75 mm"
     const auto least = parse_decimal(ends.least);
     const auto most = parse_decimal(ends.most);
     if (!least || !most) return std::nullopt;
-    return needle_sizes(mm(*least), mm(*most));
+    return in_order(mm(*least), mm(*most));
 }
 
-std::optional<NeedleSizes> parse_us(Ends ends) {
+std::optional<Span<Length>> parse_us(Ends ends) {
     take_off(ends.most, "us"); // "US 1–US 2"
     const auto least = needle_diameter(ends.least);
     const auto most = needle_diameter(ends.most);
     if (!least || !most) return std::nullopt;
-    return needle_sizes(*least, *most);
+    return in_order(*least, *most);
 }
 
 } // namespace
@@ -114,14 +109,7 @@ std::optional<Length> needle_diameter(std::string_view us_size) {
     return size->diameter;
 }
 
-std::optional<NeedleSizes> needle_sizes(Length least, Length most) {
-    const auto us_least = us_needle_size(least);
-    const auto us_most = us_needle_size(most);
-    if (!us_least || !us_most || most < least) return std::nullopt;
-    return NeedleSizes{ranged(in_mm(least), in_mm(most)), ranged(*us_least, *us_most)};
-}
-
-std::optional<NeedleSizes> parse_needles(std::string_view text) {
+std::optional<Span<Length>> parse_needles(std::string_view text) {
     const std::string lower = lower_case(trimmed(text));
     std::string_view rest = lower;
     if (take_off(rest, "mm", true)) return parse_metric(ends_of(rest));

@@ -1,9 +1,13 @@
 #include "facts/yarn_facts.h"
 
+#include "facts/put_up_facts.h"
 #include "facts/rows.h"
+#include "facts/skein_size.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
+#include "facts/yarn_measure_facts.h"
+#include "facts/yarn_wording.h"
 
 #include <algorithm>
 
@@ -12,6 +16,11 @@ namespace dyeleaf {
 namespace {
 
 using Text = std::optional<std::string>;
+
+Text only_if(bool says_so, const Manner& manner, std::string_view key) {
+    if (!says_so) return std::nullopt;
+    return manner.language.say(key);
+}
 
 // --- bases ---
 
@@ -22,7 +31,7 @@ const Vocabulary& fibre_vocabulary() {
         {
             Row::text("fibre.name", "its name", [](const Fibre& fibre) { return fibre.name; }),
             Row::text("fibre.share", "its share of the yarn",
-                      [](const Fibre& fibre) { return percent_words(fibre.share); }),
+                      [](const Fibre& fibre, const Manner& m) { return percent_words(m.language, fibre.share); }),
         }};
     return vocabulary;
 }
@@ -30,31 +39,43 @@ const Vocabulary& fibre_vocabulary() {
 const Vocabulary& care_vocabulary() {
     using Row = Rows<Care>;
     static const Vocabulary vocabulary{
-        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care) { return care.words; })}};
+        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care, const Manner& m) {
+            return care_words(m.language, care);
+        })}};
     return vocabulary;
-}
-
-// A statement in the studio's first system of units.
-template <class Statement> auto first(Statement statement) {
-    return [statement](const BaseView& view) {
-        return statement(view.base->skein, first_system(view.records->studio.units));
-    };
-}
-
-// In the second, where tags state both.
-template <class Statement> auto second(Statement statement) {
-    return [statement](const BaseView& view) -> Text {
-        const auto system = second_system(view.records->studio.units);
-        if (!system) return std::nullopt;
-        return statement(view.base->skein, *system);
-    };
 }
 
 // --- lots ---
 
-Text price(const LotView& view) {
-    if (!view.lot->price) return std::nullopt;
-    return price_words(*view.lot->price, view.records->studio.currency);
+std::optional<Price> price_of(const LotView& view) {
+    return view.lot->price;
+}
+
+std::optional<Price> price_of(const SkeinView& view) {
+    return skein_price(*view.lot, view.number);
+}
+
+template <class View> Text price(const View& view, const Manner& m) {
+    const auto price = price_of(view);
+    if (!price) return std::nullopt;
+    return price_words(m.language, *price, view.records->studio.currency);
+}
+
+template <class View> Text unit_price(const View& view, const Manner& m) {
+    const auto price = price_of(view);
+    const Mass mass = size_of(view).mass.value;
+    if (!price || mass <= Mass{}) return std::nullopt;
+    return unit_price_words(m.language, *price, mass, view.records->studio.currency);
+}
+
+template <class View> Text price_blank(const View& view, const Manner& m) {
+    return only_if(!price_of(view), m, "price.box");
+}
+
+const Derivation& unit_price_derivation() {
+    static const Derivation derivation{"currency", "price by weight, half up to the minor unit",
+                                       "ISO 4217; common practice"};
+    return derivation;
 }
 
 bool may_bleed(const LotView& view) {
@@ -62,49 +83,55 @@ bool may_bleed(const LotView& view) {
                                [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
 }
 
-Text pot(const SkeinView& view) {
+Text pot(const SkeinView& view, const Manner& m) {
     int last = 0;
     for (std::size_t pot = 0; pot < view.lot->pots.size(); ++pot) {
         last += view.lot->pots[pot];
-        if (view.number <= last) return pot_words(static_cast<int>(pot));
+        if (view.number <= last) return pot_words(m.language, static_cast<int>(pot));
     }
     return std::nullopt;
 }
 
 } // namespace
 
+SkeinSize size_of(const BaseView& view) {
+    return view.base->skein;
+}
+
+SkeinSize size_of(const LotView& view) {
+    return skein_size(view.records->base(view.lot->base.value), *view.lot);
+}
+
+SkeinSize size_of(const SkeinView& view) {
+    return skein_size(view.records->base(view.lot->base.value), *view.lot, view.number);
+}
+
 const Vocabulary& base_vocabulary() {
     using Row = Rows<BaseView>;
     static const Vocabulary vocabulary{
         "base",
-        {
-            Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
-            Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
-            Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
-            Row::text("base.fibres", "its fibres, largest share first",
-                      [](const BaseView& v) { return fibre_statement(*v.base); }),
-            Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
-                      [](const BaseView& v) { return by_share(v.base->fibres); }),
-            Row::text("base.weight", "of one skein", first(weight_statement)),
-            Row::text("base.weight.other", "in the other units, where both are used", second(weight_statement)),
-            Row::text("base.length", "of one skein, as written, or rounded down from the other units",
-                      first(length_statement)),
-            Row::text("base.length.other", "in the other units, where both are used", second(length_statement)),
-            Row::text("base.put_up", "weight and length", first(put_up_statement)),
-            Row::text("base.put_up.other", "in the other units, where both are used", second(put_up_statement)),
-            Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
-                      [](const BaseView& v) { return words(v.base->put_up); }),
-            Row::text("base.yarn_weight", "the dyer's word for how thick it is",
-                      [](const BaseView& v) { return v.base->yarn_weight; }),
-            Row::text("base.gauge", "as recorded", [](const BaseView& v) { return v.base->gauge; }),
-            Row::text("base.needles", "as recorded", [](const BaseView& v) { return v.base->needles; }),
-            Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
-            Row::text("base.care", "its care in words, on one line",
-                      [](const BaseView& v) { return care_words(in_process_order(v.base->care)); }),
-            Row::list("base.care_list", "the same one by one", care_vocabulary(),
-                      [](const BaseView& v) { return in_process_order(v.base->care); }),
-            Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
-        }};
+        together(
+            {put_up_rows<BaseView>("base"),
+             yarn_measure_rows(),
+             {
+                 Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
+                 Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
+                 Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
+                 Row::text("base.fibres", "its fibres, largest share first",
+                           [](const BaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
+                 Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
+                           [](const BaseView& v) { return by_share(v.base->fibres); }),
+                 Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
+                           [](const BaseView& v, const Manner& m) { return words(m.language, v.base->put_up); }),
+                 Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
+                 Row::text("base.care", "its care in words, on one line",
+                           [](const BaseView& v, const Manner& m) {
+                               return care_words(m.language, in_process_order(v.base->care));
+                           }),
+                 Row::list("base.care_list", "the same one by one", care_vocabulary(),
+                           [](const BaseView& v) { return in_process_order(v.base->care); }),
+                 Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
+             }})};
     return vocabulary;
 }
 
@@ -112,33 +139,38 @@ const Vocabulary& lot_vocabulary() {
     using Row = Rows<LotView>;
     static const Vocabulary vocabulary{
         "lot",
-        {
-            Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
-            Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
-            Row::text("lot.dyed", "the day it was dyed, where known",
-                      [](const LotView& v) { return short_date(v.lot->dyed); }),
-            Row::text("lot.price", "the price of one skein", price),
-            Row::text("price.text", "the same", price),
-            Row::text("price.blank", "there only if no price is recorded, to head an empty box",
-                      [](const LotView& v) { return v.lot->price ? std::string_view{} : price_box_words; }),
-            Row::text("lot.skeins", "how many skeins were dyed",
-                      [](const LotView& v) { return std::to_string(v.lot->skeins); }),
-            Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
-                      [](const LotView& v) -> Text {
-                          if (v.lot->pots.empty()) return std::nullopt;
-                          return std::to_string(v.lot->pots.size());
-                      }),
-            Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
-                      [](const LotView& v) { return v.lot->alternate ? alternate_words : std::string_view{}; }),
-            Row::text("lot.wash_note", "there only if one of its dyes bleeds",
-                      [](const LotView& v) { return may_bleed(v) ? wash_apart_words : std::string_view{}; }),
-            Row::patch("lot.patch", "its colour, where one was taken",
-                       [](const LotView& v) -> std::optional<Patch> {
-                           if (!v.lot->colour) return std::nullopt;
-                           return patch_of(*v.records, *v.lot);
-                       }),
-            Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
-        }};
+        together(
+            {put_up_rows<LotView>("lot"),
+             {
+                 Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
+                 Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
+                 Row::text("lot.dyed", "the day it was dyed, where known",
+                           [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
+                 Row::text("lot.price", "the price of a whole skein", price<LotView>),
+                 Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
+                 Row::text("price.text", "the price of a whole skein", price<LotView>),
+                 Row::text("price.blank", "there only if no price is recorded, to head an empty box",
+                           price_blank<LotView>),
+                 Row::text("lot.skeins", "how many skeins were dyed",
+                           [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+                 Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
+                           [](const LotView& v) -> Text {
+                               if (v.lot->pots.empty()) return std::nullopt;
+                               return std::to_string(v.lot->pots.size());
+                           }),
+                 Row::text(
+                     "lot.alternate", "there only if the knitter shall alternate skeins",
+                     [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
+                 Row::text(
+                     "lot.wash_note", "there only if one of its dyes bleeds",
+                     [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
+                 Row::patch("lot.patch", "its colour, where one was taken",
+                            [](const LotView& v, const Manner& m) -> std::optional<Patch> {
+                                if (!v.lot->colour) return std::nullopt;
+                                return patch_of(m.language, *v.records, *v.lot);
+                            }),
+                 Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
+             }})};
     return vocabulary;
 }
 
@@ -146,15 +178,23 @@ const Vocabulary& skein_vocabulary() {
     using Row = Rows<SkeinView>;
     static const Vocabulary vocabulary{
         "skein",
-        {
-            Row::text("skein.number", "its number in the lot",
-                      [](const SkeinView& v) { return std::to_string(v.number); }),
-            Row::text("skein.count", "how many skeins were dyed",
-                      [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
-            Row::text("skein.of", "both: 3 of 12",
-                      [](const SkeinView& v) { return place_words(v.number, v.lot->skeins); }),
-            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
-        }};
+        together({put_up_rows<SkeinView>("skein"),
+                  {
+                      Row::text("skein.number", "its number in the lot",
+                                [](const SkeinView& v) { return std::to_string(v.number); }),
+                      Row::text("skein.count", "how many skeins were dyed",
+                                [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
+                      Row::text("skein.of", "both: 3 of 12",
+                                [](const SkeinView& v, const Manner& m) {
+                                    return place_words(m.language, v.number, v.lot->skeins);
+                                }),
+                      Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+                      Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
+                      Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>,
+                                unit_price_derivation()),
+                      Row::text("skein.price.blank", "there only if it has no price, to head an empty box",
+                                price_blank<SkeinView>),
+                  }})};
     return vocabulary;
 }
 

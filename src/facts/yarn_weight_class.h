@@ -3,22 +3,21 @@
 #pragma once
 
 #include "base/length.h"
+#include "facts/span.h"
 
 #include <optional>
 #include <string_view>
 
 namespace dyeleaf {
 
-// From the one to the other; an end that is open is nothing.
-template <class T> struct Span { std::optional<T> least, most; };
-
 struct YarnWeightClass {
-    int number = 0;                // 0 to 7
-    std::string_view name;         // the council's: "super fine"
-    std::string_view trade_name;   // one that knitters use: "4-ply"
-    Span<int> stitches;            // in 4 in of stocking stitch
-    Span<Length> needles;          // diameter
-    Span<Length> hooks;            // diameter, of ordinary hooks
+    int number = 0;              // 0 to 7
+    std::string_view name;       // the council's: "super fine"
+    std::string_view trade_name; // one that knitters use: "4-ply"
+    Span<int> stitches;          // in 4 in of stocking stitch
+    Span<Length> needles;        // diameter
+    Span<Length> hooks;          // diameter, of ordinary hooks
+    Span<std::string_view> us_hooks;
     Span<Length> in_hundred_grams; // how far 100 g of such yarn reach
 };
 

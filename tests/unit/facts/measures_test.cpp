@@ -1,3 +1,4 @@
+#include "english.h"
 #include "facts/jar_label.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
@@ -24,11 +25,11 @@ TEST_CASE("stock volumes", "[facts]") {
 }
 
 TEST_CASE("stock volumes print whole, and to a tenth below 10 mL", "[facts]") {
-    CHECK(volume_words(stock_per_hundred_grams(percent(0.5))) == "50\u00a0mL");
-    CHECK(volume_words(millilitres(365.25)) == "365\u00a0mL");
-    CHECK(volume_words(millilitres(7.5)) == "7.5\u00a0mL");
-    CHECK(volume_words(millilitres(9.96)) == "10\u00a0mL");
-    CHECK(volume_words(millilitres(0.04)) == "0.04\u00a0mL");
+    CHECK(volume_words(english(), stock_per_hundred_grams(percent(0.5))) == "50\u00a0mL");
+    CHECK(volume_words(english(), millilitres(365.25)) == "365\u00a0mL");
+    CHECK(volume_words(english(), millilitres(7.5)) == "7.5\u00a0mL");
+    CHECK(volume_words(english(), millilitres(9.96)) == "10\u00a0mL");
+    CHECK(volume_words(english(), millilitres(0.04)) == "0.04\u00a0mL");
 }
 
 // Common practice: π (D + 0.1 mm) + 5 mm.
@@ -47,7 +48,7 @@ TEST_CASE("labels round jars", "[facts]") {
 
 // Regulation (EU) No 1007/2011, article 9(1).
 TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") {
-    CHECK(fibre_statement(full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
+    CHECK(fibre_statement(english(), full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
     const auto fibres = by_share({{"silk", percent(30)}, {"wool", percent(40)}, {"mohair", percent(30)}});
     CHECK(fibres[0].name == "wool");
     CHECK(fibres[1].name == "silk");
@@ -56,5 +57,5 @@ TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") 
 
 // ISO 3758: washing, bleaching, drying, ironing, professional care.
 TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
-    CHECK(care_words(in_process_order(full_base().care)) == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(care_words(english(), in_process_order(full_base().care)) == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");
 }

@@ -1,8 +1,10 @@
 // Weights and lengths as tags state them, and what the skeins of a lot hold. Units are exact (international yard and
 // pound agreement, 1959); rounding down is common practice.
 #include "facts/skein_size.h"
+
+#include "english.h"
+#include "facts/put_up.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
 
 #include <catch2/catch.hpp>
 
@@ -53,8 +55,8 @@ TEST_CASE("ounces are rounded down to a tenth", "[facts]") {
 
 TEST_CASE("tags state yarn in the studio's units", "[facts]") {
     const SkeinSize skein = metric(grams(100), metres(420));
-    CHECK(put_up_statement(skein, UnitSystem::metric) == "100\u00a0g\u00a0· 420\u00a0m");
-    CHECK(put_up_statement(skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 455\u00a0yd");
+    CHECK(put_up_statement(english(), skein, UnitSystem::metric) == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(put_up_statement(english(), skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 455\u00a0yd");
     CHECK(first_system(Units::imperial) == UnitSystem::imperial);
     CHECK(first_system(Units::both) == UnitSystem::metric);
     CHECK(second_system(Units::both) == UnitSystem::imperial);
@@ -68,42 +70,43 @@ TEST_CASE("a recorded figure is stated as it was written", "[facts]") {
                                                                        {104.5, "104.5\u00a0m"},
                                                                        {12.3, "12.3\u00a0m"},
                                                                        {104.59, "104.5\u00a0m"}}));
-    CHECK(length_statement(metric(grams(100), metres(length)), UnitSystem::metric) == stated);
-    CHECK(weight_statement(metric(grams(115.5), metres(1)), UnitSystem::metric) == "115.5\u00a0g");
-    CHECK(weight_statement(metric(grams(99.96), metres(1)), UnitSystem::metric) == "99.9\u00a0g");
+    CHECK(length_statement(english(), metric(grams(100), metres(length)), UnitSystem::metric) == stated);
+    CHECK(weight_statement(english(), metric(grams(115.5), metres(1)), UnitSystem::metric) == "115.5\u00a0g");
+    CHECK(weight_statement(english(), metric(grams(99.96), metres(1)), UnitSystem::metric) == "99.9\u00a0g");
     for (int tenths = 1; tenths <= 20000; ++tenths) {
         const double figure = tenths / 10.0;
         const SkeinSize in_metric = metric(grams(figure), metres(figure));
         const SkeinSize in_imperial = imperial(figure, figure);
-        REQUIRE(weight_statement(in_metric, UnitSystem::metric) == mass_words(grams(figure)));
-        REQUIRE(length_statement(in_metric, UnitSystem::metric) == metres_words(figure));
-        REQUIRE(weight_statement(in_imperial, UnitSystem::imperial) == ounces_words(figure));
-        REQUIRE(length_statement(in_imperial, UnitSystem::imperial) == yards_words(figure));
+        REQUIRE(weight_statement(english(), in_metric, UnitSystem::metric) == mass_words(english(), grams(figure)));
+        REQUIRE(length_statement(english(), in_metric, UnitSystem::metric) == metres_words(english(), figure));
+        REQUIRE(weight_statement(english(), in_imperial, UnitSystem::imperial) == ounces_words(english(), figure));
+        REQUIRE(length_statement(english(), in_imperial, UnitSystem::imperial) == yards_words(english(), figure));
     }
 }
 
 // Exact units of 1959: 366 m = 400.26 yd, 84 m = 91.86 yd, 30 m = 32.8 yd; 437 yd = 399.6 m, 4 oz = 113.4 g.
 // Rounding down is common practice.
 TEST_CASE("a figure worked out from the recorded one is rounded down", "[facts]") {
-    CHECK(put_up_statement(metric(grams(100), metres(366)), UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 400\u00a0yd");
-    CHECK(length_statement(metric(grams(50), metres(84)), UnitSystem::imperial) == "90\u00a0yd");
-    CHECK(length_statement(metric(grams(20), metres(30)), UnitSystem::imperial) == "32\u00a0yd");
+    CHECK(put_up_statement(english(), metric(grams(100), metres(366)), UnitSystem::imperial) ==
+          "3.5\u00a0oz\u00a0· 400\u00a0yd");
+    CHECK(length_statement(english(), metric(grams(50), metres(84)), UnitSystem::imperial) == "90\u00a0yd");
+    CHECK(length_statement(english(), metric(grams(20), metres(30)), UnitSystem::imperial) == "32\u00a0yd");
     const SkeinSize skein = imperial(4, 437);
-    CHECK(put_up_statement(skein, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
-    CHECK(put_up_statement(skein, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m");
+    CHECK(put_up_statement(english(), skein, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(english(), skein, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m");
 }
 
 TEST_CASE("weight and length may be written in different systems", "[facts]") {
     const SkeinSize skein{metric(grams(100), {}).mass, imperial(1, 437).length};
-    CHECK(put_up_statement(skein, UnitSystem::metric) == "100\u00a0g\u00a0· 395\u00a0m");
-    CHECK(put_up_statement(skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(english(), skein, UnitSystem::metric) == "100\u00a0g\u00a0· 395\u00a0m");
+    CHECK(put_up_statement(english(), skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
 }
 
 // 400 m = 437.4 yd, of which 435 would be stated; a mill prints 437.
 TEST_CASE("where both are written, both are stated as they stand", "[facts]") {
     const SkeinSize skein{{grams(100), grams(100), oz(3.5)}, {metres(400), metres(400), yd(437)}};
-    CHECK(put_up_statement(skein, UnitSystem::metric) == "100\u00a0g\u00a0· 400\u00a0m");
-    CHECK(put_up_statement(skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(english(), skein, UnitSystem::metric) == "100\u00a0g\u00a0· 400\u00a0m");
+    CHECK(put_up_statement(english(), skein, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
 }
 
 namespace {
@@ -131,19 +134,20 @@ TEST_CASE("a skein of another weight", "[facts]") {
     const Lot lot = lot_of_minis();
     const auto both = [&](int number) {
         const SkeinSize skein = skein_size(base, lot, number);
-        return put_up_statement(skein, UnitSystem::metric) + " = " + put_up_statement(skein, UnitSystem::imperial);
+        return put_up_statement(english(), skein, UnitSystem::metric) + " = " +
+               put_up_statement(english(), skein, UnitSystem::imperial);
     };
     CHECK(both(1) == "20\u00a0g\u00a0· 80\u00a0m = 0.7\u00a0oz\u00a0· 85\u00a0yd");
     CHECK(both(7) == "63\u00a0g\u00a0· 250\u00a0m = 2.2\u00a0oz\u00a0· 275\u00a0yd");
     CHECK(both(9) == "28\u00a0g\u00a0· 110\u00a0m = 1\u00a0oz\u00a0· 120\u00a0yd");
-    CHECK(put_up_statement(skein_size(base, lot), UnitSystem::metric) == "20\u00a0g\u00a0· 80\u00a0m");
-    CHECK(put_up_statement(skein_size(base, Lot{}), UnitSystem::metric) == "100\u00a0g\u00a0· 400\u00a0m");
+    CHECK(put_up_statement(english(), skein_size(base, lot), UnitSystem::metric) == "20\u00a0g\u00a0· 80\u00a0m");
+    CHECK(put_up_statement(english(), skein_size(base, Lot{}), UnitSystem::metric) == "100\u00a0g\u00a0· 400\u00a0m");
 }
 
 // 50 g of 115 g to 425 m: 184.8 m; 20 g of 4 oz to 437 yd: 70.5 m.
 TEST_CASE("another weight of yarns that are not put up in 100 g", "[facts]") {
     const auto length = [](const SkeinSize& yarn, double mass) {
-        return length_statement(skein_of(yarn, {grams(mass), grams(mass), {}}), UnitSystem::metric);
+        return length_statement(english(), skein_of(yarn, {grams(mass), grams(mass), {}}), UnitSystem::metric);
     };
     CHECK(length(metric(grams(115), metres(425)), 50) == "180\u00a0m");
     CHECK(length(imperial(4, 437), 20) == "70\u00a0m");
