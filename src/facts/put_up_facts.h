@@ -29,9 +29,9 @@ template <class View, class Statement> auto in_second_units(Statement statement)
 // `subject` begins the names: "base" gives "base.weight". Requires: size_of(View), and the records in the view.
 template <class View> std::vector<FactRow> put_up_rows(const std::string& subject) {
     using Row = Rows<View>;
-    const std::string agreement = "international yard and pound agreement of 1959; rounding: common practice";
-    const Derivation weight{"g or oz", "as written; worked out: down to 1 g or 0.1 oz", agreement};
-    const Derivation length{"m or yd", "as written; worked out: down to 5, below 50 to 1", agreement};
+    const std::string agreement = "yard and pound agreement of 1959; rounding: common practice";
+    const Derivation weight{"g or oz", "as written, or rounded down to 1 g or 0.1 oz", agreement};
+    const Derivation length{"m or yd", "as written, or rounded down to 5, below 50 to 1", agreement};
     const Derivation put_up{"", "weight and length as above", agreement};
     const std::string other = "the same in the other units, where both are used";
     return {

@@ -84,11 +84,18 @@ template <class View> struct Rows {
     }
 };
 
-// The rows of several tables, one after the other.
-inline std::vector<FactRow> together(std::initializer_list<std::vector<FactRow>> tables) {
+// A row, or a table of rows that several vocabularies share.
+struct RowOrTable {
+    RowOrTable(FactRow row) : rows{std::move(row)} {}
+    RowOrTable(std::vector<FactRow> table) : rows(std::move(table)) {}
     std::vector<FactRow> rows;
-    for (const std::vector<FactRow>& table : tables)
-        rows.insert(rows.end(), table.begin(), table.end());
+};
+
+// All of them in this order.
+inline std::vector<FactRow> together(std::initializer_list<RowOrTable> parts) {
+    std::vector<FactRow> rows;
+    for (const RowOrTable& part : parts)
+        rows.insert(rows.end(), part.rows.begin(), part.rows.end());
     return rows;
 }
 

@@ -73,8 +73,7 @@ template <class View> Text price_blank(const View& view, const Manner& m) {
 }
 
 const Derivation& unit_price_derivation() {
-    static const Derivation derivation{"currency", "price by weight, half up to the minor unit",
-                                       "ISO 4217; common practice"};
+    static const Derivation derivation{"", "price by weight, half up to the minor unit", "ISO 4217; common practice"};
     return derivation;
 }
 
@@ -110,28 +109,28 @@ const Vocabulary& base_vocabulary() {
     using Row = Rows<BaseView>;
     static const Vocabulary vocabulary{
         "base",
-        together(
-            {put_up_rows<BaseView>("base"),
-             yarn_measure_rows(),
-             {
-                 Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
-                 Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
-                 Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
-                 Row::text("base.fibres", "its fibres, largest share first",
-                           [](const BaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
-                 Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
-                           [](const BaseView& v) { return by_share(v.base->fibres); }),
-                 Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
-                           [](const BaseView& v, const Manner& m) { return words(m.language, v.base->put_up); }),
-                 Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
-                 Row::text("base.care", "its care in words, on one line",
-                           [](const BaseView& v, const Manner& m) {
-                               return care_words(m.language, in_process_order(v.base->care));
-                           }),
-                 Row::list("base.care_list", "the same one by one", care_vocabulary(),
-                           [](const BaseView& v) { return in_process_order(v.base->care); }),
-                 Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
-             }})};
+        // What it is, what a skein holds, how thick it is, how it is cared for.
+        together({
+            Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
+            Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
+            Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
+            Row::text("base.fibres", "its fibres, largest share first",
+                      [](const BaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
+            Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
+                      [](const BaseView& v) { return by_share(v.base->fibres); }),
+            put_up_rows<BaseView>("base"),
+            Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
+                      [](const BaseView& v, const Manner& m) { return words(m.language, v.base->put_up); }),
+            yarn_measure_rows(),
+            Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
+            Row::text("base.care", "its care in words, on one line",
+                      [](const BaseView& v, const Manner& m) {
+                          return care_words(m.language, in_process_order(v.base->care));
+                      }),
+            Row::list("base.care_list", "the same one by one", care_vocabulary(),
+                      [](const BaseView& v) { return in_process_order(v.base->care); }),
+            Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
+        })};
     return vocabulary;
 }
 
@@ -139,38 +138,34 @@ const Vocabulary& lot_vocabulary() {
     using Row = Rows<LotView>;
     static const Vocabulary vocabulary{
         "lot",
-        together(
-            {put_up_rows<LotView>("lot"),
-             {
-                 Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
-                 Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
-                 Row::text("lot.dyed", "the day it was dyed, where known",
-                           [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
-                 Row::text("lot.price", "the price of a whole skein", price<LotView>),
-                 Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
-                 Row::text("price.text", "the price of a whole skein", price<LotView>),
-                 Row::text("price.blank", "there only if no price is recorded, to head an empty box",
-                           price_blank<LotView>),
-                 Row::text("lot.skeins", "how many skeins were dyed",
-                           [](const LotView& v) { return std::to_string(v.lot->skeins); }),
-                 Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
-                           [](const LotView& v) -> Text {
-                               if (v.lot->pots.empty()) return std::nullopt;
-                               return std::to_string(v.lot->pots.size());
-                           }),
-                 Row::text(
-                     "lot.alternate", "there only if the knitter shall alternate skeins",
-                     [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
-                 Row::text(
-                     "lot.wash_note", "there only if one of its dyes bleeds",
-                     [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
-                 Row::patch("lot.patch", "its colour, where one was taken",
-                            [](const LotView& v, const Manner& m) -> std::optional<Patch> {
-                                if (!v.lot->colour) return std::nullopt;
-                                return patch_of(m.language, *v.records, *v.lot);
-                            }),
-                 Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
-             }})};
+        together({
+            Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
+            Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
+            Row::text("lot.dyed", "the day it was dyed, where known",
+                      [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
+            put_up_rows<LotView>("lot"),
+            Row::text("lot.price", "the price of a whole skein", price<LotView>),
+            Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
+            Row::text("price.text", "the price of a whole skein", price<LotView>),
+            Row::text("price.blank", "there only if no price is recorded, to head an empty box", price_blank<LotView>),
+            Row::text("lot.skeins", "how many skeins were dyed",
+                      [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
+                      [](const LotView& v) -> Text {
+                          if (v.lot->pots.empty()) return std::nullopt;
+                          return std::to_string(v.lot->pots.size());
+                      }),
+            Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
+                      [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
+            Row::text("lot.wash_note", "there only if one of its dyes bleeds",
+                      [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
+            Row::patch("lot.patch", "its colour, where one was taken",
+                       [](const LotView& v, const Manner& m) -> std::optional<Patch> {
+                           if (!v.lot->colour) return std::nullopt;
+                           return patch_of(m.language, *v.records, *v.lot);
+                       }),
+            Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
+        })};
     return vocabulary;
 }
 
@@ -178,23 +173,21 @@ const Vocabulary& skein_vocabulary() {
     using Row = Rows<SkeinView>;
     static const Vocabulary vocabulary{
         "skein",
-        together({put_up_rows<SkeinView>("skein"),
-                  {
-                      Row::text("skein.number", "its number in the lot",
-                                [](const SkeinView& v) { return std::to_string(v.number); }),
-                      Row::text("skein.count", "how many skeins were dyed",
-                                [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
-                      Row::text("skein.of", "both: 3 of 12",
-                                [](const SkeinView& v, const Manner& m) {
-                                    return place_words(m.language, v.number, v.lot->skeins);
-                                }),
-                      Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
-                      Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
-                      Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>,
-                                unit_price_derivation()),
-                      Row::text("skein.price.blank", "there only if it has no price, to head an empty box",
-                                price_blank<SkeinView>),
-                  }})};
+        together({
+            Row::text("skein.number", "its number in the lot",
+                      [](const SkeinView& v) { return std::to_string(v.number); }),
+            Row::text("skein.count", "how many skeins were dyed",
+                      [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text(
+                "skein.of", "both: 3 of 12",
+                [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
+            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+            put_up_rows<SkeinView>("skein"),
+            Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
+            Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>, unit_price_derivation()),
+            Row::text("skein.price.blank", "there only if it has no price, to head an empty box",
+                      price_blank<SkeinView>),
+        })};
     return vocabulary;
 }
 

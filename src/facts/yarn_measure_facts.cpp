@@ -44,9 +44,8 @@ FactRow count_row(std::string name, std::string meaning, std::string_view phrase
 } // namespace
 
 std::vector<FactRow> yarn_measure_rows() {
-    const Derivation guide{"", "the usual for the dyer's word for the yarn; where she gives none of her own",
-                           std::string{yarn_weight_source}};
-    const std::string pound = "definition; international yard and pound agreement of 1959";
+    const Derivation guide{"", "usual for the yarn weight recorded", std::string{yarn_weight_source}};
+    const std::string pound = "definition; yard and pound agreement of 1959";
     return {
         Row::text("base.yarn_weight", "the dyer's word for how thick it is",
                   [](const BaseView& v) { return v.base->yarn_weight; }),
@@ -75,7 +74,7 @@ std::vector<FactRow> yarn_measure_rows() {
                       if (!has_size(v)) return std::nullopt;
                       return length_of_hundred_grams_words(m.language, v.base->skein);
                   },
-                  {"m", "length by weight; worked out: down to 5, below 50 to 1", "common practice"}),
+                  {"m", "length by weight, rounded down to 5, below 50 to 1", "common practice"}),
     };
 }
 

@@ -14,9 +14,15 @@ namespace {
 
 using Text = std::optional<std::string>;
 
-// "2.25–2.75", "2.5".
+bool has_dash(const std::string& text) {
+    return text.find('-') != std::string::npos;
+}
+
+// "2.25–2.75", "2.5", "B-1 to E-4".
 std::string closed_words(const Language& language, const std::string& least, const std::string& most) {
-    return least == most ? least : language.say("yarn.range", {{"least", least}, {"most", most}});
+    if (least == most) return least;
+    const auto* const phrase = has_dash(least) || has_dash(most) ? "yarn.range of names" : "yarn.range";
+    return language.say(phrase, {{"least", least}, {"most", most}});
 }
 
 // Sizes in the unit of this phrase: "2.25–2.75 mm", "US 17 or larger".

@@ -51,7 +51,8 @@ TEST_CASE("guidelines say that they are", "[facts]") {
     CHECK(plain(usual_needles_words(english(), weight("lace"), Units::both)) == "as a guide 1.5–2.25 mm (US 000–1)");
     CHECK(plain(usual_needles_words(english(), weight("jumbo"), Units::both)) ==
           "as a guide 12.75 mm or larger (US 17 or larger)");
-    CHECK(plain(usual_hook_words(english(), weight("bulky"), Units::both)) == "as a guide 6.5–9 mm (US K-10½–M-13)");
+    CHECK(plain(usual_hook_words(english(), weight("bulky"), Units::both)) == "as a guide 6.5–9 mm (US K-10½ to M-13)");
+    CHECK(plain(usual_hook_words(english(), weight("lace"), Units::both)) == "as a guide 2.25 mm (US B-1)");
     CHECK(plain(usual_hook_words(english(), weight("DK"), Units::metric)) == "as a guide 4.5–5.5 mm");
 }
 
