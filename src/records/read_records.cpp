@@ -25,7 +25,7 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 79> known_keys = {
+constexpr std::array<std::string_view, 80> known_keys = {
     "added",        "alternate",  "base",        "bases",        "batch",          "bleeds",      "breaks into",
     "bulk density", "by",         "care",        "class",        "code",           "colour",      "colour from",
     "colourway",    "contact",    "crocks",      "currency",     "customer",       "depth",       "diameter",

@@ -8,6 +8,7 @@
 #include "base/quantity.h"
 #include "base/spot.h"
 #include "records/care.h"
+#include "records/lot_form.h"
 #include "records/money.h"
 
 #include <optional>
@@ -44,6 +45,7 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
+    std::optional<LotForm> lot_codes; // the form of the codes that are given out from here on
     Spot spot;
 };
 
