@@ -25,6 +25,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf check my-studio                                    look for mistakes in your records
   dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
+  dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf layouts                                            the layouts there are
 
 `dyeleaf render --help` tells all that render can do.)";
@@ -48,6 +49,10 @@ void add_folder(CLI::App& command, std::string& folder, const std::string& about
     command.add_option("FOLDER", folder, about)->option_text(" ");
 }
 
+void add_date(CLI::App& command, std::string& date, const std::string& about) {
+    command.add_option("--date", date, about)->option_text("YYYY-MM-DD");
+}
+
 void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
     add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
@@ -67,11 +72,14 @@ void add_commands(CLI::App& program, Typed& typed) {
     render.add_option("--skip", typed.skip, "leave the first N cells free, where a sheet is part-used")
         ->option_text("N");
     render.add_option("--stock", typed.stock, "the paper to print on (see `dyeleaf stocks`)")->option_text("NAME");
-    render.add_option("--date", typed.date, "the day to print as today's")->option_text("YYYY-MM-DD");
+    add_date(render, typed.date, "the day to print as today's");
     render.add_option("--dpi", typed.dpi, "dots to the inch of a PNG picture; 300 if not given")->option_text("N");
     render.footer(std::string{render_examples});
 
     add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
+    CLI::App& lot = add_command(program, "lot", "Show the next free lot code, with lines to copy into your records");
+    add_folder(lot, typed.folder, records);
+    add_date(lot, typed.date, "the day on which the lot is begun, if not today");
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
     add_folder(add_command(program, "stocks", "Show the papers and label sheets there are"), typed.folder,
@@ -141,6 +149,15 @@ std::optional<Format> format_of(const std::filesystem::path& file) {
     return std::nullopt;
 }
 
+bool is_day_or_none(const std::string& text) {
+    const auto date = parse_iso_date(text);
+    return text.empty() || (date && date->day != 0);
+}
+
+Misuse no_day(const std::string& command, const std::string& text) {
+    return misuse(command, "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(text));
+}
+
 std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
     const std::string name = "render";
     if (typed.layout.empty() || typed.folder.empty()) {
@@ -165,13 +182,8 @@ std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
 
     Render render{typed.layout, typed.folder, typed.output, *format, typed.only, *copies, *skip, {}, {}, *dpi};
     if (!typed.stock.empty()) render.stock = typed.stock;
-    if (!typed.date.empty()) {
-        render.date = parse_iso_date(typed.date);
-        if (!render.date || render.date->day == 0) {
-            return misuse(name,
-                          "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(typed.date));
-        }
-    }
+    if (!is_day_or_none(typed.date)) return no_day(name, typed.date);
+    render.date = parse_iso_date(typed.date);
     return Command{render};
 }
 
@@ -184,6 +196,10 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
     if (name == "new") return Command{NewFolder{*folder}};
     if (name == "check") return Command{CheckFolder{*folder}};
+    if (name == "lot") {
+        if (!is_day_or_none(typed.date)) return no_day(name, typed.date);
+        return Command{NextLot{*folder, parse_iso_date(typed.date)}};
+    }
     return Command{ListFolder{*folder}};
 }
 

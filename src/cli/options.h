@@ -35,13 +35,17 @@ struct Render {
 struct ListFolder {
     std::filesystem::path folder;
 };
+struct NextLot {
+    std::filesystem::path folder;
+    std::optional<Date> date; // to the day
+};
 struct ShowLayouts {
     std::optional<std::filesystem::path> folder;
 };
 struct ShowStocks {
     std::optional<std::filesystem::path> folder;
 };
-using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowLayouts, ShowStocks>;
+using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, NextLot, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

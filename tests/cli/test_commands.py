@@ -355,6 +355,71 @@ class Overviews(Commands):
         self.assertIn("3 × 7 of 63.5 × 38.1 mm", result.stdout)
 
 
+class NextLot(Commands):
+    def lot(self, *options, status=ALL_WELL, **more):
+        return self.expect(status, "lot", "studio", *options, **more)
+
+    def test_it_shows_the_next_code_and_what_a_lot_needs(self):
+        self.studio(RECORDS.replace("market: none", "market: none, currency: EUR, lot codes: yy-nnn-c"))
+        result = self.lot(*DAY)
+        self.assertEqual(result.stderr, "")
+        self.assertEqual(
+            result.stdout,
+            """\
+  # Lot 26-118-Y: copy this into your file, below the last lot, and fill in what is empty.
+  - id: "26-118-Y"
+    colourway:            # the name on the tag
+    base: plain-sock
+    skeins:               # how many go into the pots; one that gets spoilt stays counted
+    dyed: 2026-11-20
+    price:                # of one skein, or delete this line
+""",
+        )
+        self.assertEqual((self.here / "studio" / "records.yaml").read_text(encoding="utf-8").count("26-118"), 0)
+
+    def test_what_it_shows_can_be_copied_and_filled_in(self):
+        folder = self.studio(RECORDS.replace("  - id: plain-sock", "  - {id: fell, name: Fell, fibre: {wool: 100 %}, skein: {weight: 50 g, length: 90 m}}\n  - id: plain-sock"))
+        records = folder / "records.yaml"
+        for number in ("26-118", "26-119"):
+            shown = self.lot(*DAY).stdout
+            self.assertIn(f'  - id: "{number}"\n', shown)
+            self.assertIn("base:                 # one of: fell, plain-sock\n", shown)
+            self.assertIn("write “lot codes: yymm-nn”", shown)
+            with records.open("a", encoding="utf-8") as file:
+                file.write(shown)
+            unfilled = self.expect(PROBLEMS, "check", "studio").stderr
+            self.assertIn("nothing stands after “colourway”", unfilled)
+            text = records.read_text(encoding="utf-8")
+            for key, value in (("colourway", "Fog"), ("base", "fell"), ("skeins", "4")):
+                text = re.sub(rf"(?m)^    {key}: +#", f"    {key}: {value}  #", text)
+            records.write_text(text, encoding="utf-8")
+            self.expect(ALL_WELL, "check", "studio")
+
+    def test_the_list_is_begun_where_there_is_none(self):
+        self.studio(RECORDS[: RECORDS.index("lots:")])
+        self.assertTrue(self.lot(*DAY).stdout.startswith("lots:\n  # Lot 26-001: "))
+
+    def test_dashes_stand_as_hers_do(self):
+        self.studio(RECORDS.replace("  - {id: \"26-117\"", "- {id: \"26-117\""))
+        self.assertIn('\n- id: "26-118"\n  colourway: ', self.lot(*DAY).stdout)
+
+    def test_the_epoch_is_today(self):
+        self.studio()
+        shown = self.lot(environment={"SOURCE_DATE_EPOCH": "1798761600"}).stdout  # 2027-01-01T00:00:00Z
+        self.assertIn('- id: "27-001"', shown)
+        self.assertIn("dyed: 2027-01-01", shown)
+
+    def test_no_code_before_the_records_are_sound(self):
+        self.studio(RECORDS.replace("skeins: 5", "skeins: many"))
+        result = self.lot(*DAY, status=PROBLEMS)
+        self.assertEqual(result.stdout, "")
+        self.assertIn("no code is given out", result.stderr)
+
+    def test_wrong_usage(self):
+        self.assertIn("dyeleaf lot my-studio", self.expect(WRONG_USAGE, "lot").stderr)
+        self.assertIn("2026-11-02", self.expect(WRONG_USAGE, "lot", "x", "--date", "2026-11").stderr)
+
+
 class DataFolder(Commands):
     def test_the_program_finds_its_data_beside_itself_once_installed(self):
         share = self.here / "usr" / "share" / "dyeleaf"
