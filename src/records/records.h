@@ -45,7 +45,9 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
-    std::optional<LotForm> lot_codes; // the form of the codes that are given out from here on
+    std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
+    std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
+    std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     Spot spot;
 };
 
