@@ -1,6 +1,7 @@
 #include "facts/dye_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/dye_wording.h"
 #include "facts/hue.h"
 #include "facts/jar_wording.h"
@@ -34,19 +35,22 @@ Text hazards(const Language& language, const Dye& dye) {
     return summary.codes.empty() ? hazard_words(language, summary) : joined(summary.codes, " ");
 }
 
-Text latest_date(const Language& language, const Dye& dye) {
+std::optional<Date> day_opened(const DyeView& view) {
+    return known_date(view.dye->opened);
+}
+
+std::optional<Date> last_swatched(const DyeView& view) {
     std::optional<Date> latest;
-    for (const Swatch& swatch : dye.swatches) {
+    for (const Swatch& swatch : view.dye->swatches) {
         const auto dyed = known_date(swatch.dyed);
         if (dyed && (!latest || *dyed > *latest)) latest = dyed;
     }
-    if (!latest) return std::nullopt;
-    return short_date(language, *latest);
+    return latest;
 }
 
 // Nothing where no day is known: layouts put words before it.
-Text known_dates(const Language& language, const Dye& dye) {
-    return latest_date(language, dye) ? swatching_dates(language, swatches_in_order(dye)) : std::nullopt;
+Text known_dates(const DyeView& view, const Manner& m) {
+    return last_swatched(view) ? swatching_dates(m.language, swatches_in_order(*view.dye)) : std::nullopt;
 }
 
 Text component_names(const Dye& dye) {
@@ -73,6 +77,9 @@ std::vector<FactRow> identity_rows() {
         DyeRow::text("dye.batch", "the supplier's batch", [](const DyeView& v) { return v.dye->batch; }),
         DyeRow::text("dye.opened", "when it was opened, where known",
                      [](const DyeView& v, const Manner& m) { return short_date(m.language, v.dye->opened); }),
+        date_row<DyeView>("dye.opened.short", DateForm::brief, day_opened),
+        date_row<DyeView>("dye.opened.long", DateForm::full, day_opened),
+        date_row<DyeView>("dye.opened.iso", DateForm::iso, day_opened),
         DyeRow::text("dye.form", "powder, liquid …", [](const DyeView& v) { return v.dye->form; }),
         DyeRow::text("dye.status", "Discontinued or Reformulated; not there while it is current",
                      [](const DyeView& v, const Manner& m) { return status_words(m.language, v.dye->status); }),
@@ -161,10 +168,17 @@ std::vector<FactRow> swatch_rows() {
             "dye.unswatched", "there only if there are no swatches",
             [](const DyeView& v, const Manner& m) { return only_if(v.dye->swatches.empty(), m, "dye.unswatched"); }),
         DyeRow::text("dye.date", "the last day it was swatched, where known",
-                     [](const DyeView& v, const Manner& m) { return latest_date(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) -> Text {
+                         const auto date = last_swatched(v);
+                         if (!date) return std::nullopt;
+                         return short_date(m.language, *date);
+                     }),
+        date_row<DyeView>("dye.date.short", DateForm::brief, last_swatched),
+        date_row<DyeView>("dye.date.long", DateForm::full, last_swatched),
+        date_row<DyeView>("dye.date.iso", DateForm::iso, last_swatched),
         DyeRow::text("dye.dates",
                      "when it was swatched, where known: a day, or the first to the last, and how many are undated",
-                     [](const DyeView& v, const Manner& m) { return known_dates(m.language, *v.dye); }),
+                     known_dates),
         DyeRow::list("dye.swatches", "its swatches, base by base, lightest first", swatch_vocabulary(),
                      [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); }),
         DyeRow::list("dye.bases", "the bases it was swatched on, with the swatches on each", swatched_base_vocabulary(),

@@ -37,6 +37,10 @@ char figure_like(char c) {
     return like == look_alikes.end() ? c : like->second;
 }
 
+char as_read(char c) {
+    return c == '.' || c == '_' ? '-' : figure_like(upper(c));
+}
+
 // The check character of what stands before it.
 char check_of(std::string_view code) {
     std::string characters;
@@ -134,9 +138,7 @@ std::optional<std::string> next_lot_code(const LotForm& form, const std::vector<
     const std::string year = year_shown(form, day);
     const bool checked = form.back().kind == Kind::check;
     int highest = 0;
-    std::vector<std::string> read;
     for (const Lot& lot : lots) {
-        read.push_back(as_read(lot.id.value));
         const auto code = read_lot_code(form, lot.id.value);
         if (code && code->year == year) highest = std::max(highest, code->number);
     }
@@ -144,7 +146,8 @@ std::optional<std::string> next_lot_code(const LotForm& form, const std::vector<
     for (int number = highest + 1; number <= last; ++number) {
         std::string code = write_lot_code(form, day, number);
         const bool clear = !checked || figure_like(code.back()) == code.back();
-        if (clear && std::ranges::find(read, as_read(code)) == read.end()) return code;
+        const auto is_like = [&](const Lot& lot) { return read_alike(lot.id.value, code); };
+        if (clear && std::ranges::none_of(lots, is_like)) return code;
     }
     return std::nullopt;
 }
@@ -167,11 +170,8 @@ std::optional<std::string> mended_lot_code(const LotForm& form, std::string_view
     return mended == code ? std::nullopt : std::optional{mended};
 }
 
-std::string as_read(std::string_view code) {
-    std::string read;
-    for (const char c : code)
-        read += c == '.' || c == '_' ? '-' : figure_like(upper(c));
-    return read;
+bool read_alike(std::string_view one, std::string_view other) {
+    return std::ranges::equal(one, other, {}, as_read, as_read);
 }
 
 bool fits_gs1(std::string_view code) {

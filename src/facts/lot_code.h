@@ -35,9 +35,9 @@ std::optional<std::string> next_lot_code(const LotForm& form, const std::vector<
 // another check character than it should; nothing where there is nothing to mend.
 std::optional<std::string> mended_lot_code(const LotForm& form, std::string_view code);
 
-// As a tired eye reads it: without regard to case, and with look-alikes alike: O and Q as 0, I and L as 1, Z as 2, S as
-// 5, G as 6, B as 8; dots, dashes and underscores all as dashes.
-std::string as_read(std::string_view code);
+// Whether a tired eye takes one for the other: without regard to case, O and Q are like 0, I and L like 1, Z like 2, S
+// like 5, G like 6, B like 8, and dots and underscores like dashes.
+bool read_alike(std::string_view one, std::string_view other);
 
 // Whether it can go into a GS1 code: application identifier 10 takes 1 to 20 characters of set 82 (GS1 General
 // Specifications, GS1 AI encodable character set 82).

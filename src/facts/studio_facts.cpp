@@ -1,6 +1,7 @@
 #include "facts/studio_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 
@@ -88,6 +89,10 @@ FactRow word_row(const std::string& word) {
                      {"", "from the language's file", ""});
 }
 
+std::optional<Date> day_printed(const StudioView& view) {
+    return view.today;
+}
+
 std::vector<FactRow> studio_rows() {
     return {
         Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
@@ -99,6 +104,9 @@ std::vector<FactRow> studio_rows() {
         Row::text("printed.date", "the day of printing",
                   [](const StudioView& v, const Manner& m) { return short_date(m.language, v.today); },
                   {"", "today, or the date that --date gives", ""}),
+        date_row<StudioView>("printed.date.short", DateForm::brief, day_printed),
+        date_row<StudioView>("printed.date.long", DateForm::full, day_printed),
+        date_row<StudioView>("printed.date.iso", DateForm::iso, day_printed),
         Row::text("printed.month", "the month of printing",
                   [](const StudioView& v, const Manner& m) { return month_date(m.language, v.today); },
                   {"", "today, or the date that --date gives", ""}),
