@@ -19,14 +19,13 @@ std::string meaning_of(DateForm form);
 
 // `find` takes the view and gives the date, or nothing where none is known.
 template <class View, class Find> FactRow date_row(std::string name, DateForm form, Find find) {
-    return Rows<View>::text(
-        std::move(name), "the same, " + meaning_of(form),
-        [find, form](const View& view, const Manner& manner) -> std::optional<std::string> {
-            const std::optional<Date> date = find(view);
-            if (!date) return std::nullopt;
-            return date_words(manner.language, *date, form);
-        },
-        {"", "as recorded", form == DateForm::iso ? "ISO 8601, calendar dates" : ""});
+    return Rows<View>::text(std::move(name), "the same, " + meaning_of(form),
+                            [find, form](const View& view, const Manner& manner) -> std::optional<std::string> {
+                                const std::optional<Date> date = find(view);
+                                if (!date) return std::nullopt;
+                                return date_words(manner.language, *date, form);
+                            },
+                            {"", "as recorded", form == DateForm::iso ? "ISO 8601, calendar dates" : ""});
 }
 
 } // namespace dyeleaf
