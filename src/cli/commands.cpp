@@ -51,7 +51,9 @@ int run_new(const NewFolder& command, Session& session) {
 int run_check(const CheckFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
     const Library library = session.library(command.folder);
-    if (records && session.diagnostics.errors() == 0) check_studio(*records, library, session.diagnostics);
+    const auto date = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
+    if (records && date && session.diagnostics.errors() == 0)
+        check_studio(*records, library, *date, session.diagnostics);
     check_own_files(library, session.diagnostics);
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";

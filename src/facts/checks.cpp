@@ -1,6 +1,7 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_lots.h"
 #include "facts/colour.h"
 #include "facts/mix.h"
 
@@ -56,7 +57,9 @@ void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics)
 
 void check_base(const Records&, const Base&, Diagnostics&) {}
 
-void check_lot(const Records&, const Lot& lot, Diagnostics& diagnostics) {
+void check_lot(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    check_lot_code(records, lot, diagnostics);
+    check_skeins(lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 
