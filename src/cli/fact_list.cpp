@@ -38,13 +38,14 @@ bool is_as_recorded(const Derivation& derivation) {
 
 class Lister {
   public:
-    void add(const Facts& facts, const Vocabulary& vocabulary, int depth) {
+    // Of a list, the first item alone says how its facts are derived.
+    void add(const Facts& facts, const Vocabulary& vocabulary, int depth, bool explained) {
         std::vector<std::string> absent;
         for (const FactRow& row : vocabulary.rows) {
             if (row.name.starts_with("words.") || row.name.starts_with("key.")) continue;
             const auto value = facts.find(row.name);
             if (value) {
-                add_fact(row, *value, depth);
+                add_fact(row, *value, depth, explained);
             } else {
                 absent.push_back(row.name);
             }
@@ -58,7 +59,7 @@ class Lister {
     [[nodiscard]] std::string text() { return std::move(text_); }
 
   private:
-    void add_fact(const FactRow& row, const FactValue& value, int depth) {
+    void add_fact(const FactRow& row, const FactValue& value, int depth, bool explained) {
         const std::string indent(static_cast<std::size_t>(2 + 4 * depth), ' ');
         const std::string head = indent + padded(row.name, name_width) + "  ";
         std::visit(Overloaded{
@@ -71,14 +72,14 @@ class Lister {
                        },
                    },
                    value);
-        if (!is_as_recorded(row.derivation)) {
+        if (explained && !is_as_recorded(row.derivation)) {
             const std::string below(indent.size() + name_width + 2, ' ');
             text_ += below + "= " + derivation_words(row.derivation) + "\n";
         }
         if (const auto* items = std::get_if<std::vector<Facts>>(&value)) {
             for (std::size_t i = 0; i < items->size(); ++i) {
                 text_ += indent + "  " + std::to_string(i + 1) + "\n";
-                add((*items)[i], *row.items, depth + 1);
+                add((*items)[i], *row.items, depth + 1, explained && i == 0);
             }
         }
     }
@@ -136,7 +137,7 @@ std::string list_facts(const Records& records, const std::string& id, const Prin
                            std::to_string(item.spot.line));
             for (const Vocabulary* vocabulary : item.facts.vocabularies()) {
                 lister.heading("Facts of the " + vocabulary->name);
-                lister.add(item.facts, *vocabulary, 0);
+                lister.add(item.facts, *vocabulary, 0, true);
             }
         }
     }
