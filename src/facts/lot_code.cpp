@@ -68,7 +68,8 @@ std::size_t taken_by(const LotPiece& piece, std::string_view text, bool lenientl
     case Kind::check: return text.size() == 1 && is_figure_or_letter(text.front()) ? 1 : 0;
     case Kind::number: {
         const std::size_t figures = figures_at(text, leniently);
-        return figures <= static_cast<std::size_t>(longest_lot_number) ? figures : 0;
+        const bool is_word = std::ranges::none_of(text.substr(0, figures), is_figure); // "SOLO" is no number
+        return !is_word && figures <= static_cast<std::size_t>(longest_lot_number) ? figures : 0;
     }
     case Kind::year:
     case Kind::month: break;

@@ -12,6 +12,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
 DAY = ("--date", "2026-11-20")
+EPOCH = "1795132800"  # the same day, so that no test depends on the clock
 
 ALL_WELL, PROBLEMS, WRONG_USAGE = 0, 1, 2
 
@@ -52,8 +53,7 @@ class Commands(unittest.TestCase):
         self.here = Path(scratch.name)
 
     def run_it(self, *words, environment=None):
-        variables = {name: value for name, value in os.environ.items() if name != "SOURCE_DATE_EPOCH"}
-        variables.update(environment or {})
+        variables = {**os.environ, "SOURCE_DATE_EPOCH": EPOCH, **(environment or {})}
         return subprocess.run(
             [PROGRAM, *map(str, words)], cwd=self.here, env=variables, capture_output=True, text=True, check=False
         )
@@ -165,6 +165,14 @@ class Check(Commands):
     def test_a_layout_for_a_stock_that_is_not_there_is_a_problem(self):
         self.studio(layout=LAYOUT.replace("a4-3x7-63x38", "a4-crad"))
         self.assertIn("did you mean “a4-card”?", self.expect(PROBLEMS, "check", "studio").stderr)
+
+    def test_days_to_come_are_warned_of_as_seen_from_today(self):
+        self.studio()
+        told = "warning: lot “26-117” was dyed in the future: 2026-11-09"
+        self.assertIn(told, self.expect(ALL_WELL, "check", "studio", "--date", "2026-11-08").stderr)
+        epoch = {"SOURCE_DATE_EPOCH": "1794096000"}  # 2026-11-08T00:00:00Z
+        self.assertIn(told, self.expect(ALL_WELL, "check", "studio", environment=epoch).stderr)
+        self.assertEqual(self.expect(ALL_WELL, "check", "studio", "--date", "2026-11-09").stderr, "")
 
     def test_warnings_alone_are_no_failure(self):
         self.studio(layout=LAYOUT.replace("layout: small", "layout: other"))
@@ -305,7 +313,7 @@ class Render(Commands):
 
     def test_the_epoch_is_today(self):
         self.studio()
-        epoch = {"SOURCE_DATE_EPOCH": "1795132800"}  # 2026-11-20T00:00:00Z
+        epoch = {"SOURCE_DATE_EPOCH": EPOCH}
         self.render(output="day.pdf")
         self.expect(ALL_WELL, "render", "small", "studio", "-o", "epoch.pdf", environment=epoch)
         self.assertEqual((self.here / "day.pdf").read_bytes(), (self.here / "epoch.pdf").read_bytes())

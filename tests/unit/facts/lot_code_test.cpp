@@ -151,6 +151,7 @@ TEST_CASE("slips in codes are mended", "[facts]") {
         {"yy-nnn", "26-7", ""},
         {"yy-nnn", "0077", ""},
         {"yy-nnn", "S1-117", ""},
+        {"yy-nnn", "26-SOLO", ""},
         {"yy-nnn-c", "26-118-Y", ""},
         {"yy-nnn-c", "26-118-y", ""},
         {"yy-nnn-c", "26-118-V", "26-118-Y"},
