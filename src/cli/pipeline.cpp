@@ -3,7 +3,6 @@
 #include "base/words.h"
 #include "cli/caption.h"
 #include "cli/fact_list.h"
-#include "facts/check_days.h"
 #include "facts/checks.h"
 #include "facts/items.h"
 #include "facts/wording.h"
@@ -235,8 +234,7 @@ std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnost
 
 void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics) {
     languages_of(records.studio, library, diagnostics);
-    check_facts(records, diagnostics);
-    check_days(records, today, diagnostics);
+    check_facts(records, today, diagnostics);
 }
 
 std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,

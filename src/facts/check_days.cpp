@@ -40,13 +40,4 @@ void check_days(const Lot& lot, const Date& today, Diagnostics& diagnostics) {
     check_day(lot.dyed, "lot " + in_quotes(lot.id.value) + " was dyed", lot.spot, today, diagnostics);
 }
 
-void check_days(const Records& records, const Date& today, Diagnostics& diagnostics) {
-    for (const Dye& dye : records.dyes)
-        check_days(dye, today, diagnostics);
-    for (const Jar& jar : records.jars)
-        check_days(jar, today, diagnostics);
-    for (const Lot& lot : records.lots)
-        check_days(lot, today, diagnostics);
-}
-
 } // namespace dyeleaf

@@ -12,7 +12,4 @@ void check_days(const Dye& dye, const Date& today, Diagnostics& diagnostics);
 void check_days(const Jar& jar, const Date& today, Diagnostics& diagnostics);
 void check_days(const Lot& lot, const Date& today, Diagnostics& diagnostics);
 
-// All of them.
-void check_days(const Records& records, const Date& today, Diagnostics& diagnostics);
-
 } // namespace dyeleaf

@@ -2,7 +2,6 @@
 
 #include "facts/card_facts.h"
 #include "facts/cards.h"
-#include "facts/check_days.h"
 #include "facts/checks.h"
 #include "facts/dye_facts.h"
 #include "facts/jar_facts.h"
@@ -28,10 +27,8 @@ std::vector<Item> dye_items(const Records& records, const std::optional<Grouping
     const Dyes wanted = select_dyes(records, selection, diagnostics);
     std::vector<Item> items;
     for (CardView& card : grouping ? shared_cards(records, wanted, *grouping) : single_cards(records, wanted)) {
-        for (const Dye* dye : card.dyes) {
-            check_dye(records, *dye, diagnostics);
-            check_days(*dye, today, diagnostics);
-        }
+        for (const Dye* dye : card.dyes)
+            check_dye(records, *dye, today, diagnostics);
         const Dye& first = *card.dyes.front();
         Item item{card_id(card, grouping.has_value()), {}, first.spot};
         if (grouping) {
@@ -50,8 +47,7 @@ std::vector<Item> jar_items(const Records& records, const Selection& selection, 
                             Diagnostics& diagnostics) {
     std::vector<Item> items;
     for (const Jar* jar : select_jars(records, selection, diagnostics)) {
-        check_jar(records, *jar, diagnostics);
-        check_days(*jar, today, diagnostics);
+        check_jar(records, *jar, today, diagnostics);
         items.push_back({jar->id.value, Facts::of(JarView{&records, jar}, jar_vocabulary()).within(studio), jar->spot});
     }
     return items;
@@ -72,10 +68,7 @@ void check_lots(const Records& records, const std::vector<const Lot*>& lots, con
     std::set<const Lot*> checked;
     std::set<const Base*> bases;
     for (const Lot* lot : lots) {
-        if (checked.insert(lot).second) {
-            check_lot(records, *lot, diagnostics);
-            check_days(*lot, today, diagnostics);
-        }
+        if (checked.insert(lot).second) check_lot(records, *lot, today, diagnostics);
         const Base& base = records.base(lot->base.value);
         if (bases.insert(&base).second) check_base(records, base, diagnostics);
     }

@@ -1,6 +1,5 @@
-// Sound records and what is warned of in them: tests/cases/facts.
+// What is warned of in sound lots, and in days: tests/cases/facts/lots.case.
 #include "complaint_cases.h"
-#include "facts/check_days.h"
 #include "facts/checks.h"
 #include "project_folder.h"
 #include "records/read_records.h"
@@ -19,14 +18,13 @@ void give_studio(std::vector<std::shared_ptr<const SourceFile>>& files) {
 
 } // namespace
 
-TEST_CASE("what would embarrass the dyer is warned of", "[facts]") {
+TEST_CASE("lots that would embarrass the dyer are warned of", "[facts]") {
     const auto path = project_folder() / "tests/cases/facts/lots.case";
     const std::size_t cases = run_cases(path, [](auto files, Diagnostics& diagnostics) {
         give_studio(files);
         const auto records = read_records(files, diagnostics);
         REQUIRE(diagnostics.errors() == 0);
-        check_facts(records, diagnostics);
-        check_days(records, today, diagnostics);
+        check_facts(records, today, diagnostics);
     });
     CHECK(cases >= 7);
 }
