@@ -1,7 +1,9 @@
 #include "facts/yarn_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
+#include "facts/skein_numbers.h"
 #include "facts/skein_size.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
@@ -82,13 +84,14 @@ bool may_bleed(const LotView& view) {
                                [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
 }
 
+std::optional<Date> day_dyed(const LotView& view) {
+    return known_date(view.lot->dyed);
+}
+
 Text pot(const SkeinView& view, const Manner& m) {
-    int last = 0;
-    for (std::size_t pot = 0; pot < view.lot->pots.size(); ++pot) {
-        last += view.lot->pots[pot];
-        if (view.number <= last) return pot_words(m.language, static_cast<int>(pot));
-    }
-    return std::nullopt;
+    const auto pot = pot_of(*view.lot, view.number);
+    if (!pot) return std::nullopt;
+    return pot_words(m.language, *pot);
 }
 
 } // namespace
@@ -143,13 +146,23 @@ const Vocabulary& lot_vocabulary() {
             Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
             Row::text("lot.dyed", "the day it was dyed, where known",
                       [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
+            date_row<LotView>("lot.dyed.short", DateForm::brief, day_dyed),
+            date_row<LotView>("lot.dyed.long", DateForm::full, day_dyed),
+            date_row<LotView>("lot.dyed.month", DateForm::month, day_dyed),
+            date_row<LotView>("lot.dyed.iso", DateForm::iso, day_dyed),
             put_up_rows<LotView>("lot"),
             Row::text("lot.price", "the price of a whole skein", price<LotView>),
             Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
             Row::text("price.text", "the price of a whole skein", price<LotView>),
             Row::text("price.blank", "there only if no price is recorded, to head an empty box", price_blank<LotView>),
-            Row::text("lot.skeins", "how many skeins were dyed",
+            Row::text("lot.skeins", "how many skeins were dyed, spoilt ones among them",
                       [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("lot.for_sale", "how many of them are for sale",
+                      [](const LotView& v) { return std::to_string(skeins_for_sale(*v.lot).size()); },
+                      {"", "the skeins dyed, less those spoilt", "arithmetic"}),
+            Row::text("lot.numbers", "their numbers: 1–6, 8–14",
+                      [](const LotView& v) { return number_runs(skeins_for_sale(*v.lot)); },
+                      {"", "the numbers dyed, without those spoilt", ""}),
             Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
                       [](const LotView& v) -> Text {
                           if (v.lot->pots.empty()) return std::nullopt;
@@ -176,7 +189,7 @@ const Vocabulary& skein_vocabulary() {
         together({
             Row::text("skein.number", "its number in the lot",
                       [](const SkeinView& v) { return std::to_string(v.number); }),
-            Row::text("skein.count", "how many skeins were dyed",
+            Row::text("skein.count", "how many skeins were dyed, spoilt ones among them",
                       [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
             Row::text(
                 "skein.of", "both: 3 of 12",

@@ -1,4 +1,4 @@
-#include "facts/yarn_checks.h"
+#include "facts/check_yarn.h"
 
 #include "base/number.h"
 #include "base/words.h"

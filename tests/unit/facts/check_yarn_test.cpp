@@ -1,5 +1,5 @@
 // What is warned of in a yarn's records.
-#include "facts/yarn_checks.h"
+#include "facts/check_yarn.h"
 
 #include <catch2/catch.hpp>
 
