@@ -57,6 +57,9 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    const auto styles = one_of<CareStyle>(
+        {{"words", CareStyle::words}, {"symbols", CareStyle::symbols}, {"words and symbols", CareStyle::both}});
+    studio.care_style = optional_field(fields, "care", styles).value_or(studio.care_style);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());
