@@ -49,6 +49,8 @@ struct Studio {
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
     CareStyle care_style = CareStyle::words;
+    std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
+    std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
     Spot spot;
 };
 
