@@ -1,6 +1,8 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_care.h"
+#include "facts/check_fibres.h"
 #include "facts/colour.h"
 #include "facts/mix.h"
 
@@ -54,13 +56,17 @@ void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics)
     check_rounding(records, jar, diagnostics);
 }
 
-void check_base(const Records&, const Base&, Diagnostics&) {}
+void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_fibres(base, records.studio.market, diagnostics);
+    check_care(base, diagnostics);
+}
 
 void check_lot(const Records&, const Lot& lot, Diagnostics& diagnostics) {
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 
 void check_facts(const Records& records, Diagnostics& diagnostics) {
+    check_care_symbols(records.studio, diagnostics);
     for (const Dye& dye : records.dyes)
         check_dye(records, dye, diagnostics);
     for (const Jar& jar : records.jars)
