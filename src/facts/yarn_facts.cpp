@@ -25,9 +25,6 @@ Text only_if(bool says_so, const Manner& manner, std::string_view key) {
 
 // --- bases ---
 
-const Derivation by_the_market{"", "by share, in the names that the studio's market has for them",
-                               "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6, 303.7"};
-
 const Vocabulary& fibre_vocabulary() {
     using Row = Rows<StatedFibre>;
     static const Vocabulary vocabulary{
@@ -36,7 +33,7 @@ const Vocabulary& fibre_vocabulary() {
             Row::text(
                 "fibre.name", "its name",
                 [](const StatedFibre& fibre, const Manner& m) { return fibre_name_words(m.language, fibre); },
-                by_the_market),
+                fibres_by_market()),
             Row::text("fibre.share", "its share of the yarn",
                       [](const StatedFibre& fibre, const Manner& m) { return percent_words(m.language, fibre.share); },
                       {"%", "as recorded; what is one fibre to the market added up", ""}),
@@ -139,6 +136,11 @@ Text pot(const SkeinView& view, const Manner& m) {
 
 } // namespace
 
+Derivation fibres_by_market() {
+    return {"", "by share, in the names that the studio's market has for them",
+            "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6, 303.7"};
+}
+
 const Vocabulary& base_vocabulary() {
     using Row = Rows<BaseView>;
     static const Vocabulary vocabulary{
@@ -152,10 +154,10 @@ const Vocabulary& base_vocabulary() {
                 [](const BaseView& v, const Manner& m) {
                     return fibre_statement(m.language, *v.base, v.records->studio.market);
                 },
-                by_the_market),
+                fibres_by_market()),
             Row::list(
                 "base.fibre_list", "the same one by one", fibre_vocabulary(),
-                [](const BaseView& v) { return stated_fibres(*v.base, v.records->studio.market); }, by_the_market),
+                [](const BaseView& v) { return stated_fibres(*v.base, v.records->studio.market); }, fibres_by_market()),
             Row::text("base.regain", "the agreed allowance for moisture, on the dry weight", regain,
                       {"%", "mean of its fibres' allowances by share; wool as carded unless spun: combed",
                        "Regulation (EU) No 1007/2011, Annex IX"}),
