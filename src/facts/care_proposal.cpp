@@ -53,8 +53,14 @@ Percent wool_share(const Base& base) {
 }
 
 std::optional<Percent> superwash_share(const Base& base) {
-    if (!base.superwash) return std::nullopt;
     const Percent wool = wool_share(base);
+    if (!base.superwash) {
+        Percent named; // as in “superwash merino”
+        for (const Fibre& fibre : base.fibres) {
+            if (read_fibre_word(fibre.name).superwash) named = named + fibre.share;
+        }
+        return named == Percent{} ? std::nullopt : std::optional{std::min(named, wool)};
+    }
     if (const auto* share = std::get_if<Percent>(&*base.superwash)) return std::min(*share, wool);
     return std::get<bool>(*base.superwash) ? wool : Percent{};
 }

@@ -4,6 +4,8 @@
 #include "base/words.h"
 #include "facts/care_proposal.h"
 
+#include <algorithm>
+
 namespace dyeleaf {
 
 namespace {
@@ -90,19 +92,6 @@ void check_superwash(const Base& base, Diagnostics& diagnostics) {
     }
 }
 
-} // namespace
-
-void check_care(const Base& base, Diagnostics& diagnostics) {
-    check_superwash(base, diagnostics);
-    const auto proposal = proposed_care(base);
-    if (base.care.empty()) {
-        check_missing(base, proposal, diagnostics);
-        return;
-    }
-    check_gaps(base, diagnostics);
-    if (proposal) check_harshness(base, *proposal, diagnostics);
-}
-
 // The symbols of ISO 3758 are registered marks in a number of countries.
 void check_care_symbols(const Studio& studio, Diagnostics& diagnostics) {
     if (studio.care_style == CareStyle::words) return;
@@ -110,6 +99,24 @@ void check_care_symbols(const Studio& studio, Diagnostics& diagnostics) {
     // ASTM D5489 has drawings of its own (from memory).
     if (studio.market == Market::us) help += "; the US also draws some of them in another way";
     diagnostics.warning(studio.spot, "care symbols may be protected trademarks where you sell", help);
+}
+
+bool is_sold(const Records& records, const Base& base) {
+    return std::ranges::any_of(records.lots, [&](const Lot& lot) { return lot.base.value == base.id.value; });
+}
+
+} // namespace
+
+void check_care(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_superwash(base, diagnostics);
+    const auto proposal = proposed_care(base);
+    if (base.care.empty()) {
+        if (is_sold(records, base)) check_missing(base, proposal, diagnostics);
+        return;
+    }
+    check_gaps(base, diagnostics);
+    if (proposal) check_harshness(base, *proposal, diagnostics);
+    check_care_symbols(records.studio, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -6,8 +6,7 @@
 
 namespace dyeleaf {
 
-void check_care(const Base& base, Diagnostics& diagnostics);
-// Whether the studio may set care in symbols is not known here; that it must ask is.
-void check_care_symbols(const Studio& studio, Diagnostics& diagnostics);
+// A base without care is complained of once some lot is dyed on it. Of symbols it is only known that she must ask.
+void check_care(const Records& records, const Base& base, Diagnostics& diagnostics);
 
 } // namespace dyeleaf

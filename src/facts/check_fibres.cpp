@@ -27,6 +27,18 @@ std::string_view land_of(Market market) {
     return {};
 }
 
+// "Pure Cloud", "100% Silk", "All Wool"; not "All Saints".
+bool speaks_of_one_fibre(std::string_view name) {
+    const std::string padded = " " + lower_case(name) + " ";
+    for (const std::string_view word : {" pure ", " 100 % ", " 100% "}) {
+        if (padded.find(word) != std::string::npos) return true;
+    }
+    const std::size_t all = padded.find(" all ");
+    if (all == std::string::npos) return false;
+    const std::string_view rest = trimmed(std::string_view{padded}.substr(all + 5));
+    return read_fibre_word(rest.substr(0, rest.find(' '))).kind != nullptr;
+}
+
 // One base under one market's rules.
 struct Check {
     const Base& base;
@@ -104,8 +116,7 @@ void Check::check_breed(const Fibre& fibre, const FibreWord& word) const {
 
 void Check::check_claims(const Fibre& fibre, const FibreWord& word) const {
     const std::string name = legal_name(word, market);
-    if (word.besides.find("superwash") != std::string::npos || word.besides == "sw" ||
-        word.besides == "machine washable") {
+    if (word.superwash) {
         diagnostics.warning(fibre.spot, in_quotes(word.besides) + " is a treatment and does not print with the fibre",
                             "write " + in_quotes(name) + ", and “superwash: yes” on a line of its own");
     } else if (!word.besides.empty() && !name.starts_with("recycled")) {
@@ -186,12 +197,9 @@ void Check::check_virgin_wool() const {
 }
 
 void Check::check_name_of_base() const {
-    const std::string name = " " + lower_case(base.name) + " ";
-    const bool says_sole = name.find(" pure ") != std::string::npos || name.find(" 100 % ") != std::string::npos ||
-                           name.find(" 100% ") != std::string::npos;
-    if (!says_sole || stated_fibres(base, market).size() < 2) return;
+    if (!speaks_of_one_fibre(base.name) || stated_fibres(base, market).size() < 2) return;
     warn(base.spot, "the name " + in_quotes(base.name) + " speaks of one fibre, and the yarn has several",
-         "“100 %” and “pure” are for yarns of one fibre: choose another name", "7(1)", "303.27");
+         "“100 %”, “pure” and “all” are for yarns of one fibre: choose another name", "7(1)", "303.27");
 }
 
 } // namespace

@@ -58,7 +58,7 @@ void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics)
 
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
     check_fibres(base, records.studio.market, diagnostics);
-    check_care(base, diagnostics);
+    check_care(records, base, diagnostics);
 }
 
 void check_lot(const Records&, const Lot& lot, Diagnostics& diagnostics) {
@@ -66,7 +66,6 @@ void check_lot(const Records&, const Lot& lot, Diagnostics& diagnostics) {
 }
 
 void check_facts(const Records& records, Diagnostics& diagnostics) {
-    check_care_symbols(records.studio, diagnostics);
     for (const Dye& dye : records.dyes)
         check_dye(records, dye, diagnostics);
     for (const Jar& jar : records.jars)

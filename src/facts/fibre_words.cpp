@@ -104,7 +104,8 @@ void take_claims(std::string& text, FibreWord& word) {
                                    "organic",   "undyed", "natural",          "recycled"};
     const auto take = [&](std::string_view claim) {
         if (!drop_first(text, claim)) return false;
-        if (claim == "recycled") word.recycled = true;
+        word.recycled = word.recycled || claim == "recycled";
+        word.superwash = word.superwash || claim == "superwash" || claim == "sw" || claim == "machine washable";
         word.besides += (word.besides.empty() ? "" : " ") + std::string{claim};
         return true;
     };

@@ -17,6 +17,7 @@ struct FibreWord {
     bool sole = false;               // “100 %”, “pure” or “all”
     bool virgin = false;
     bool recycled = false;
+    bool superwash = false;
 };
 
 // Letters' case, accents and hyphens do not count.

@@ -75,5 +75,8 @@ TEST_CASE("superwash is at most the wool there is", "[facts]") {
     CHECK(superwash_share(base_of({{"merino", 75}, {"nylon", 25}}, percent(80))) == percent(75));
     CHECK(superwash_share(base_of({{"wool", 50}, {"merino", 50}}, percent(50))) == percent(50));
     CHECK(superwash_share(base_of({{"wool", 100}}, false)) == Percent{});
+    CHECK(superwash_share(base_of({{"SW merino", 60}, {"wool", 40}}, std::nullopt)) == percent(60));
+    CHECK(superwash_share(base_of({{"superwash merino", 100}}, false)) == Percent{});
+    CHECK_FALSE(superwash_share(base_of({{"non-superwash wool", 100}}, std::nullopt)));
     CHECK_FALSE(superwash_share(base_of({{"wool", 100}}, std::nullopt)));
 }
