@@ -25,7 +25,7 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 86> known_keys = {"added",
+constexpr std::array<std::string_view, 87> known_keys = {"added",
                                                          "alternate",
                                                          "base",
                                                          "bases",
@@ -68,6 +68,7 @@ constexpr std::array<std::string_view, 86> known_keys = {"added",
                                                          "lid",
                                                          "light fastness",
                                                          "line",
+                                                         "lot codes",
                                                          "lots",
                                                          "made in",
                                                          "market",
