@@ -1,7 +1,9 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_care.h"
 #include "facts/check_days.h"
+#include "facts/check_fibres.h"
 #include "facts/check_lots.h"
 #include "facts/check_yarn.h"
 #include "facts/colour.h"
@@ -59,7 +61,9 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
     check_rounding(records, jar, diagnostics);
 }
 
-void check_base(const Records&, const Base& base, Diagnostics& diagnostics) {
+void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_fibres(base, records.studio.market, diagnostics);
+    check_care(records, base, diagnostics);
     check_yarn_weight(base, diagnostics);
 }
 

@@ -15,7 +15,7 @@ const OddSkein* odd_skein(const Lot& lot, int number) {
 
 } // namespace
 
-SkeinSize skein_of(const SkeinSize& yarn, const Figure<Mass>& mass) {
+SkeinSize skein_of(const SkeinSize& yarn, const SkeinFigure<Mass>& mass) {
     if (mass.value == yarn.mass.value || yarn.mass.value <= Mass{}) return {mass, yarn.length};
     return {mass, {length_in(mass.value, yarn.mass.value, yarn.length.value), {}, {}}};
 }

@@ -8,7 +8,7 @@
 namespace dyeleaf {
 
 // A skein of this weight of the same yarn; its length goes with its weight.
-SkeinSize skein_of(const SkeinSize& yarn, const Figure<Mass>& mass);
+SkeinSize skein_of(const SkeinSize& yarn, const SkeinFigure<Mass>& mass);
 
 // Of the whole skeins of a lot.
 SkeinSize skein_size(const Base& base, const Lot& lot);

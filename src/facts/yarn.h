@@ -9,9 +9,10 @@
 
 namespace dyeleaf {
 
-// Largest share first; equal ones as written.
-std::vector<Fibre> by_share(std::vector<Fibre> fibres);
-std::string fibre_statement(const Language& language, const Base& base); // "75 % merino wool · 25 % polyamide"
+// "75 % wool · 25 % polyamide", in the names and the order that the market's rules ask for.
+std::string fibre_statement(const Language& language, const Base& base, Market market);
+// Where it was spun and where it is dyed, each where it is recorded.
+std::string provenance(const Language& language, const Base& base, const Studio& studio);
 // In the order of ISO 3758.
 std::vector<Care> in_process_order(std::vector<Care> care);
 

@@ -27,6 +27,9 @@ SkeinSize size_of(const BaseView& view);
 SkeinSize size_of(const LotView& view);
 SkeinSize size_of(const SkeinView& view);
 
+// How fibres are stated, wherever they are.
+Derivation fibres_by_market();
+
 const Vocabulary& base_vocabulary();
 const Vocabulary& lot_vocabulary();
 const Vocabulary& skein_vocabulary();

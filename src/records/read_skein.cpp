@@ -34,9 +34,9 @@ std::vector<Node> figures_of(const Node& node) {
 template <class T> using Read = std::optional<T> (*)(const Node&, const std::string&, Range<T>, Diagnostics&);
 
 template <class T>
-std::optional<Figure<T>> read_figure(const Node& node, const std::string& what, Read<T> read, Range<T> range,
-                                     Diagnostics& diagnostics) {
-    Figure<T> figure;
+std::optional<SkeinFigure<T>> read_figure(const Node& node, const std::string& what, Read<T> read, Range<T> range,
+                                          Diagnostics& diagnostics) {
+    SkeinFigure<T> figure;
     const std::vector<Node> written = figures_of(node);
     for (const Node& one : written) {
         const auto value = read(one, what, range, diagnostics);
@@ -73,7 +73,7 @@ void doubt_fineness(const SkeinSize& skein, const Node& mass, const Node& length
 
 std::optional<OddSkein> read_odd_skein(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
     OddSkein skein;
-    std::optional<Figure<Mass>> mass;
+    std::optional<SkeinFigure<Mass>> mass;
     if (node.kind == Node::Kind::map) {
         Fields fields{node, "odd skein", diagnostics};
         mass = needed_field(fields, "weight", "weight: 63 g", read_skein_mass);
@@ -109,11 +109,12 @@ std::optional<int> read_number(const Entry& entry, const Lot& lot, Diagnostics& 
 
 } // namespace
 
-std::optional<Figure<Mass>> read_skein_mass(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+std::optional<SkeinFigure<Mass>> read_skein_mass(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     return read_figure<Mass>(node, what, read_mass, {grams(1), grams(100'000)}, diagnostics);
 }
 
-std::optional<Figure<Length>> read_skein_length(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+std::optional<SkeinFigure<Length>> read_skein_length(const Node& node, const std::string& what,
+                                                     Diagnostics& diagnostics) {
     return read_figure<Length>(node, what, read_yarn_length, {metres(1), metres(100'000)}, diagnostics);
 }
 
@@ -125,8 +126,8 @@ SkeinSize read_skein(const Node& node, Diagnostics& diagnostics) {
         return skein;
     }
     Fields fields{node, "skein", diagnostics};
-    skein.mass = needed_field(fields, "weight", "weight: 100 g", read_skein_mass).value_or(Figure<Mass>{});
-    skein.length = needed_field(fields, "length", "length: 420 m", read_skein_length).value_or(Figure<Length>{});
+    skein.mass = needed_field(fields, "weight", "weight: 100 g", read_skein_mass).value_or(SkeinFigure<Mass>{});
+    skein.length = needed_field(fields, "length", "length: 420 m", read_skein_length).value_or(SkeinFigure<Length>{});
     const Node* mass = fields.take("weight");
     const Node* length = fields.take("length");
     if (mass != nullptr && length != nullptr) doubt_fineness(skein, *mass, *length, diagnostics);

@@ -12,9 +12,10 @@ namespace dyeleaf {
 
 // "100 g", "3.5 oz", "100 g / 3.5 oz": the first is the one that is worked with. Two that differ by more than a
 // hundredth bring a warning.
-std::optional<Figure<Mass>> read_skein_mass(const Node& node, const std::string& what, Diagnostics& diagnostics);
+std::optional<SkeinFigure<Mass>> read_skein_mass(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "400 m", "437 yd", "400 m / 437 yd".
-std::optional<Figure<Length>> read_skein_length(const Node& node, const std::string& what, Diagnostics& diagnostics);
+std::optional<SkeinFigure<Length>> read_skein_length(const Node& node, const std::string& what,
+                                                     Diagnostics& diagnostics);
 
 // {weight: 100 g, length: 420 m}, both needed.
 SkeinSize read_skein(const Node& node, Diagnostics& diagnostics);

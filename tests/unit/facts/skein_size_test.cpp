@@ -114,7 +114,7 @@ namespace {
 Lot lot_of_minis() {
     Lot lot;
     lot.skeins = 12;
-    lot.skein_mass = Figure<Mass>{grams(20), grams(20), {}};
+    lot.skein_mass = SkeinFigure<Mass>{grams(20), grams(20), {}};
     lot.odd_skeins = {{7, {grams(63), grams(63), {}}, Price{1600}}, {9, {oz(1), {}, oz(1)}, {}}};
     lot.price = Price{600};
     return lot;
