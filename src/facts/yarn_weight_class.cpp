@@ -5,54 +5,39 @@
 #include <algorithm>
 #include <array>
 #include <string>
-#include <vector>
 
 namespace dyeleaf {
 
 namespace {
 
-constexpr std::optional<Length> open = std::nullopt;
+constexpr Span<Length> needle(double least, double most) {
+    return {mm(least), mm(most)};
+}
+
+constexpr Span<Length> reach(double least, double most) {
+    return {metres(least), metres(most)};
+}
+
+constexpr Span<Length> from(Length least) {
+    return {least, std::nullopt};
+}
+
+constexpr Span<Length> up_to(Length most) {
+    return {std::nullopt, most};
+}
 
 // Numbers, names, stitches, needles and hooks: Craft Yarn Council, Standard Yarn Weight System. (Its table gives lace
 // steel hooks too, of 1.4 to 1.6 mm.) Lengths in 100 g: common practice among yarn shops, whose tables overlap; those
 // of super bulky and the open ends from memory.
 constexpr std::array<YarnWeightClass, 8> classes = {{
-    {0, "lace", "2-ply", {33, 40}, {mm(1.5), mm(2.25)}, {mm(2.25), mm(2.25)}, {"B-1", "B-1"}, {metres(600), open}},
-    {1,
-     "super fine",
-     "4-ply",
-     {27, 32},
-     {mm(2.25), mm(3.25)},
-     {mm(2.25), mm(3.5)},
-     {"B-1", "E-4"},
-     {metres(350), metres(450)}},
-    {2, "fine", "sport", {23, 26}, {mm(3.25), mm(3.75)}, {mm(3.5), mm(4.5)}, {"E-4", "7"}, {metres(250), metres(350)}},
-    {3, "light", "DK", {21, 24}, {mm(3.75), mm(4.5)}, {mm(4.5), mm(5.5)}, {"7", "I-9"}, {metres(200), metres(250)}},
-    {4,
-     "medium",
-     "aran",
-     {16, 20},
-     {mm(4.5), mm(5.5)},
-     {mm(5.5), mm(6.5)},
-     {"I-9", "K-10½"},
-     {metres(120), metres(200)}},
-    {5, "bulky", "chunky", {12, 15}, {mm(5.5), mm(8)}, {mm(6.5), mm(9)}, {"K-10½", "M-13"}, {metres(100), metres(130)}},
-    {6,
-     "super bulky",
-     "super chunky",
-     {7, 11},
-     {mm(8), mm(12.75)},
-     {mm(9), mm(15)},
-     {"M-13", "Q"},
-     {open, metres(100)}},
-    {7,
-     "jumbo",
-     "jumbo",
-     {std::nullopt, 6},
-     {mm(12.75), open},
-     {mm(15), open},
-     {"Q", std::nullopt},
-     {open, metres(100)}},
+    {0, "lace", "2-ply", {33, 40}, needle(1.5, 2.25), needle(2.25, 2.25), {"B-1", "B-1"}, from(metres(600))},
+    {1, "super fine", "4-ply", {27, 32}, needle(2.25, 3.25), needle(2.25, 3.5), {"B-1", "E-4"}, reach(350, 450)},
+    {2, "fine", "sport", {23, 26}, needle(3.25, 3.75), needle(3.5, 4.5), {"E-4", "7"}, reach(250, 350)},
+    {3, "light", "DK", {21, 24}, needle(3.75, 4.5), needle(4.5, 5.5), {"7", "I-9"}, reach(200, 250)},
+    {4, "medium", "aran", {16, 20}, needle(4.5, 5.5), needle(5.5, 6.5), {"I-9", "K-10½"}, reach(120, 200)},
+    {5, "bulky", "chunky", {12, 15}, needle(5.5, 8), needle(6.5, 9), {"K-10½", "M-13"}, reach(100, 130)},
+    {6, "super bulky", "super chunky", {7, 11}, needle(8, 12.75), needle(9, 15), {"M-13", "Q"}, up_to(metres(100))},
+    {7, "jumbo", "jumbo", {{}, 6}, from(mm(12.75)), from(mm(15)), {"Q", {}}, up_to(metres(100))},
 }};
 
 struct Name {
