@@ -23,7 +23,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"", "grid", "layers", "table", "text", "swatch", "picture", "rule", "hole", "blank"};
+    constexpr std::array names = {"", "grid", "layers", "table", "text", "swatch", "picture", "rule", "hole", "blank",
+                                  "symbol"};
     return names.at(box.kind.index());
 }
 
@@ -136,6 +137,7 @@ class Placer {
                        [&](const Rule& rule) { place_rule(rule, rect); },
                        [&](const HoleMark&) { place_hole(box, rect, context); },
                        [](const FilledBlank&) {},
+                       [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
                    },
                    filled.kind);
     }
