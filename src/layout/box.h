@@ -49,8 +49,8 @@ struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
-using FilledKind =
-    std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark, FilledBlank, SymbolMark>;
+using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
+                                FilledBlank, SymbolMark>;
 
 struct FilledBox {
     FilledKind kind = FilledBlank{};

@@ -9,8 +9,8 @@
 
 namespace dyeleaf {
 
-// The drawing with this key, 10 mm high, to be scaled: "care/wash 30 gentle", "ghs/GHS07". The one for mono printing has
-// no colour but black. Null for an unknown key; the same object for the same symbol.
+// The drawing with this key, 10 mm high, to be scaled: "care/wash 30 gentle", "ghs/GHS07". The one for mono printing
+// has no colour but black. Null for an unknown key; the same object for the same symbol.
 std::shared_ptr<const DisplayList> symbol_drawing(std::string_view key, bool mono);
 
 // What a symbol asks for on paper.
