@@ -1,9 +1,11 @@
 #include "facts/swatch_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
+#include "facts/yarn_facts.h"
 
 namespace dyeleaf {
 
@@ -31,6 +33,10 @@ const Vocabulary& cell_vocabulary() {
             Row::text("cell.base.code", "its short code", [](const CellView& v) { return v.base->code; }),
         }};
     return vocabulary;
+}
+
+std::optional<Date> day_dyed(const SwatchView& view) {
+    return known_date(view.swatch->dyed);
 }
 
 } // namespace
@@ -86,6 +92,9 @@ const Vocabulary& swatch_vocabulary() {
                       {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
+            date_row<SwatchView>("swatch.date.short", DateForm::brief, day_dyed),
+            date_row<SwatchView>("swatch.date.long", DateForm::full, day_dyed),
+            date_row<SwatchView>("swatch.date.iso", DateForm::iso, day_dyed),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
@@ -123,9 +132,12 @@ const Vocabulary& swatched_base_vocabulary() {
         {
             Row::text("base.name", "the base's name", [](const SwatchedBaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
-            Row::text("base.fibres", "its fibres, largest share first",
-                      [](const SwatchedBaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); },
-                      {"", "largest share first", "Regulation (EU) No 1007/2011, article 9(1)"}),
+            Row::text(
+                "base.fibres", "its fibres, largest share first",
+                [](const SwatchedBaseView& v, const Manner& m) {
+                    return fibre_statement(m.language, *v.base, v.of.records->studio.market);
+                },
+                fibres_by_market()),
             Row::text("base.swatched",
                       "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
                       [](const SwatchedBaseView& v, const Manner& m) {
