@@ -204,10 +204,9 @@ const Vocabulary& base_vocabulary() {
                           return care_words(m.language, care_if(v, CareStyle::symbols));
                       },
                       {"", "as the studio's “care” has it", ""}),
-            Row::list(
-                "base.care_symbols", "its care one by one, there only where the studio wants symbols",
-                care_vocabulary(), [](const BaseView& v) { return care_if(v, CareStyle::words); },
-                {"", "as the studio's “care” has it", ""}),
+            Row::list("base.care_symbols", "its care one by one, there only where the studio wants symbols",
+                      care_vocabulary(), [](const BaseView& v) { return care_if(v, CareStyle::words); },
+                      {"", "as the studio's “care” has it", ""}),
             Row::text("base.care.proposed", "the gentlest care that its fibres usually get; nobody recorded it",
                       proposed,
                       {"", "gentlest need among the fibres, superwash only for its own share", "common practice"}),
