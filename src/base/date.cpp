@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 
+#include <algorithm>
 #include <chrono>
 #include <fmt/format.h>
 
@@ -40,6 +41,25 @@ std::string to_iso(const Date& date) {
     if (date.month == 0) return fmt::format("{:04}", date.year);
     if (date.day == 0) return fmt::format("{:04}-{:02}", date.year, date.month);
     return fmt::format("{:04}-{:02}-{:02}", date.year, date.month, date.day);
+}
+
+Date later_by(const Date& date, Months months) {
+    const int from = date.month == 0 ? 0 : date.month - 1;
+    const int all = date.year * 12 + from + months.count;
+    Date later{all / 12, date.month == 0 ? 0 : all % 12 + 1, date.day};
+    if (date.day == 0) return later;
+    const std::chrono::year_month_day_last end{
+        std::chrono::year{later.year},
+        std::chrono::month_day_last{std::chrono::month{static_cast<unsigned>(later.month)}}};
+    later.day = std::min(date.day, static_cast<int>(static_cast<unsigned>(end.day())));
+    return later;
+}
+
+bool is_over(const Date& date, const Date& day) {
+    if (date.year != day.year) return date.year < day.year;
+    if (date.month == 0) return false;
+    if (date.month != day.month) return date.month < day.month;
+    return date.day != 0 && date.day < day.day;
 }
 
 } // namespace dyeleaf

@@ -19,4 +19,14 @@ struct Date {
 std::optional<Date> parse_iso_date(std::string_view text);
 std::string to_iso(const Date& date);
 
+struct Months {
+    int count = 0;
+    friend constexpr auto operator<=>(Months, Months) = default;
+};
+// So many months later, known as far as `date` is; a year alone moves on by whole years. Where the month has no such
+// day it is the month's last: 31 August and six months are 28 February.
+Date later_by(const Date& date, Months months);
+// Whether all of `date` lies before `day`, which is known to the day: the month 2026-11 not before 2026-11-20.
+bool is_over(const Date& date, const Date& day);
+
 } // namespace dyeleaf

@@ -149,14 +149,57 @@ void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnos
                       "the two may differ by 1 % at most: look at the weights again, or leave the batch out");
 }
 
-std::optional<std::vector<TopUp>> read_top_ups(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+Mass weight_of(const std::vector<Part>& parts) {
+    Mass sum;
+    for (const Part& part : parts)
+        sum = sum + part.mass.value_or(Mass{});
+    return sum;
+}
+
+// What was added in other proportions: the strength that comes of it rests on how much of each there was.
+void read_another_mix(Fields& fields, const Node& node, const Jar& jar, const std::optional<Id>& own, TopUp& top_up) {
+    Diagnostics& diagnostics = fields.diagnostics();
+    const int errors_before = diagnostics.errors();
+    top_up.parts = read_parts(node, own, true, diagnostics);
+    for (const Part& part : top_up.parts) {
+        const bool known =
+            std::ranges::any_of(jar.parts, [&](const Part& one) { return one.id.value == part.id.value; });
+        if (known || jar.parts.empty()) continue;
+        diagnostics.error(part.id.spot, in_quotes(part.id.value) + " was not in this jar before",
+                          "with something else in it, it is another jar: give it a record and a code of its own");
+    }
+    if (diagnostics.errors() > errors_before || top_up.parts.empty()) {
+        top_up.parts.clear();
+        return;
+    }
+    const bool weighed = top_up.parts.front().mass.has_value();
+    if (weighed && top_up.added) {
+        diagnostics.error(fields.take("added")->spot, "these parts are weights, which say already how much was added",
+                          "leave “added” out");
+    }
+    if (weighed) {
+        top_up.added = weight_of(top_up.parts);
+    } else if (!fields.has("added")) {
+        diagnostics.error(node.spot, "nothing says how much of this was added",
+                          "add “added: 20 g”, or write the parts as weights: {dye: 4 g, salt: 16 g}");
+    }
+    if (!fields.has("left")) {
+        diagnostics.error(node.spot, "nothing says how much was left in the jar",
+                          "add “left: 12 g”: with what was added in other proportions, the strength depends on it");
+    }
+}
+
+std::vector<TopUp> read_top_ups(const Node& node, const Jar& jar, const std::optional<Id>& own,
+                                Diagnostics& diagnostics) {
     std::vector<TopUp> top_ups;
-    for (const Node& one : read_list(node, what, "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
+    for (const Node& one : read_list(node, "topped up", "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
         Fields fields{one, "top-up", diagnostics};
         TopUp top_up;
         const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
         top_up.added = optional_field(fields, "added", within(read_mass, jar_mass));
         top_up.dye_lot = optional_field(fields, "dye lot", read_name);
+        top_up.left = optional_field(fields, "left", within(read_mass, jar_mass));
+        if (const Node* parts = fields.take("parts")) read_another_mix(fields, *parts, jar, own, top_up);
         fields.refuse_the_rest();
         if (!on) continue;
         top_up.on = *on;
@@ -187,17 +230,45 @@ bool ends_before(const RecordedDate& one, const RecordedDate& other) {
     return first->day != 0 && second->day != 0 && first->day < second->day;
 }
 
+std::optional<Weighing> read_weighing(const Node& node, const std::string&, Diagnostics& diagnostics) {
+    Fields fields{node, "weighing", diagnostics};
+    const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
+    const auto gross = needed_field(fields, "gross", "gross: 103 g", within(read_mass, jar_mass));
+    fields.refuse_the_rest();
+    if (!on || !gross) return std::nullopt;
+    return Weighing{*on, *gross};
+}
+
+void check_weighing(Fields& fields, const Jar& jar) {
+    if (!jar.weighed) return;
+    const Spot& spot = fields.take("weighed")->spot;
+    if (!fields.has("tare")) {
+        fields.diagnostics().warning(spot, "this jar was weighed, but nothing says what it weighs empty",
+                                     "add its empty weight with the lid, as in tare: 78.4 g");
+    } else if (jar.tare && jar.weighed->gross < *jar.tare) {
+        fields.diagnostics().error(spot, "this jar weighs less than it does empty",
+                                   "look at “gross” and “tare” again; both are with the lid on");
+    }
+}
+
 void read_history(Fields& fields, Jar& jar) {
     Diagnostics& diagnostics = fields.diagnostics();
     jar.mixed = optional_field(fields, "mixed", read_date);
     jar.mixed_by = optional_field(fields, "mixed by", read_name);
     jar.dye_lot = optional_field(fields, "dye lot", read_name);
-    jar.topped_up = optional_field(fields, "topped up", read_top_ups).value_or(std::vector<TopUp>{});
     jar.use_by = optional_field(fields, "use by", read_date);
+    jar.keeps = optional_field(fields, "keeps", read_period);
+    if (fields.has("use by") && fields.has("keeps")) {
+        diagnostics.error(fields.node().spot, "this jar says twice how long it is good: “use by” and “keeps”",
+                          "keep one of the two");
+    }
     if (jar.use_by && jar.mixed && ends_before(*jar.use_by, *jar.mixed)) {
         diagnostics.warning(fields.take("use by")->spot, "this jar was to be used before it was mixed",
                             "look at both dates again: “mixed” and “use by”");
     }
+    jar.weighed = optional_field(fields, "weighed", read_weighing);
+    check_weighing(fields, jar);
+    jar.per_skein = optional_field(fields, "per skein", within(read_mass, jar_mass));
     jar.salt = optional_field(fields, "salt", read_name);
     jar.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
@@ -221,6 +292,7 @@ std::optional<Jar> read_jar(const Node& node, Diagnostics& diagnostics) {
         jar.basis = *basis;
         if (parts != nullptr) check_weighed(jar, *parts, fields.take("batch"), diagnostics);
     }
+    if (const Node* top_ups = fields.take("topped up")) jar.topped_up = read_top_ups(*top_ups, jar, own, diagnostics);
     read_glass(fields, jar);
     read_history(fields, jar);
     fields.refuse_the_rest();

@@ -25,19 +25,23 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 79> known_keys = {
-    "added",        "alternate",  "base",        "bases",        "batch",          "bleeds",      "breaks into",
-    "bulk density", "by",         "care",        "class",        "code",           "colour",      "colour from",
-    "colourway",    "contact",    "crocks",      "currency",     "customer",       "depth",       "diameter",
-    "dye",          "dye lot",    "dyed",        "dyes",         "fibre",          "fluorescent", "form",
-    "gauge",        "grade",      "halo",        "hazards",      "height",         "holds",       "id",
-    "ingredients",  "jars",       "length",      "lid",          "light fastness", "line",        "lots",
-    "made in",      "market",     "mixed",       "mixed by",     "name",           "needles",     "notes",
-    "on",           "opened",     "origin",      "parts",        "pots",           "price",       "private notes",
-    "product",      "put up",     "replaced by", "rinses clear", "salt",           "scale step",  "skein",
-    "skeins",       "speckle",    "spoilt",      "spread",       "status",         "status note", "studio",
-    "swatches",     "tagline",    "tare",        "topped up",    "tried on",       "units",       "use by",
-    "weight",       "yarn weight"}; // a lot
+constexpr std::array<std::string_view, 95> known_keys = {
+    "acid",         "added",         "alternate",    "base",        "bases",       "batch",
+    "bleeds",       "breaks into",   "bulk density", "by",          "care",        "class",
+    "code",         "colour",        "colour from",  "colourway",   "contact",     "crocks",
+    "currency",     "customer",      "depth",        "diameter",    "dry weight",  "dye",
+    "dye lot",      "dyed",          "dyes",         "fibre",       "fluorescent", "form",
+    "from stock",   "gauge",         "grade",        "gross",       "halo",        "hazards",
+    "height",       "holds",         "id",           "ingredients", "jar",         "jars",
+    "jars keep",    "keeps",         "left",         "length",      "lid",         "light fastness",
+    "line",         "liquor",        "lots",         "made in",     "market",      "mixed",
+    "mixed by",     "name",          "needles",      "note",        "notes",       "on",
+    "opened",       "origin",        "parts",        "per skein",   "pot holds",   "pots",
+    "price",        "private notes", "product",      "put up",      "recipe",      "replaced by",
+    "rinses clear", "salt",          "scale step",   "skein",       "skeins",      "speckle",
+    "spoilt",       "spread",        "status",       "status note", "steps",       "strength",
+    "studio",       "swatches",      "tagline",      "tare",        "topped up",   "tried on",
+    "units",        "use by",        "weighed",      "weight",      "yarn weight"}; // a lot
 
 // What the files hold, by heading; the nodes stay in the files' trees.
 struct Headings {
@@ -143,14 +147,14 @@ Records read_records(const std::vector<std::shared_ptr<const SourceFile>>& files
     Records records;
     records.studio = read_studio_if_any(found, diagnostics);
     const Currency& currency = records.studio.currency;
-    Unread unread{!found.complete, !found.complete, !found.complete};
+    Unread unread{!found.complete, !found.complete, !found.complete, !found.complete};
     bool nobody_refers_to_it = false;
     const auto with = [&](auto read) {
         return [&diagnostics, read](const Node& node) { return read(node, diagnostics); };
     };
     records.ingredients = read_all<Ingredient>(found.lists["ingredients"], unread.ingredients, with(read_ingredient));
     records.dyes = read_all<Dye>(found.lists["dyes"], unread.dyes, with(read_dye));
-    records.jars = read_all<Jar>(found.lists["jars"], nobody_refers_to_it, with(read_jar));
+    records.jars = read_all<Jar>(found.lists["jars"], unread.jars, with(read_jar));
     records.bases = read_all<Base>(found.lists["bases"], unread.bases, with(read_base));
     records.lots = read_all<Lot>(found.lists["lots"], nobody_refers_to_it,
                                  [&](const Node& node) { return read_lot(node, currency, diagnostics); });

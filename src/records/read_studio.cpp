@@ -57,6 +57,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    studio.jars_keep = optional_field(fields, "jars keep", read_period);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

@@ -36,3 +36,25 @@ TEST_CASE("what is known less precisely comes first", "[base]") {
     CHECK(Date{2026, 11, 0} < Date{2026, 11, 1});
     CHECK(Date{2025, 12, 31} < Date{2026, 0, 0});
 }
+
+// ISO 8601 calendar dates; the last two are arithmetic on what is known of the date.
+TEST_CASE("months are counted on the calendar", "[base]") {
+    CHECK(later_by({2026, 11, 2}, {6}) == Date{2027, 5, 2});
+    CHECK(later_by({2026, 8, 31}, {6}) == Date{2027, 2, 28});
+    CHECK(later_by({2027, 8, 31}, {6}) == Date{2028, 2, 29});
+    CHECK(later_by({2026, 12, 31}, {12}) == Date{2027, 12, 31});
+    CHECK(later_by({2026, 10, 31}, {2}) == Date{2026, 12, 31});
+    CHECK(later_by({2026, 5, 0}, {8}) == Date{2027, 1, 0});
+    CHECK(later_by({2026, 0, 0}, {6}) == Date{2026, 0, 0});
+    CHECK(later_by({2026, 0, 0}, {24}) == Date{2028, 0, 0});
+}
+
+TEST_CASE("a date is over when all of it lies behind", "[base]") {
+    CHECK(is_over({2026, 11, 19}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 0}, {2026, 11, 20}));
+    CHECK(is_over({2026, 10, 0}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 0, 0}, {2026, 11, 20}));
+    CHECK(is_over({2025, 0, 0}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2027, 1, 1}, {2026, 11, 20}));
+}

@@ -80,7 +80,7 @@ inline Jar full_jar() {
     jar.mixed = Date{2026, 11, 2};
     jar.mixed_by = "RQ";
     jar.dye_lot = "77120";
-    jar.topped_up = {{Date{2027, 1, 5}, grams(10), "77188"}, {UnknownDate{}, std::nullopt, std::nullopt}};
+    jar.topped_up = {{Date{2027, 1, 5}, grams(10), "77188", {}, {}}, {UnknownDate{}, {}, {}, {}, {}}};
     jar.use_by = Date{2027, 11, 0};
     jar.tare = grams(78.4);
     jar.salt = "fine table salt";

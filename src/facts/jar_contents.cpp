@@ -1,0 +1,51 @@
+#include "facts/jar_contents.h"
+
+#include "facts/mix.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace dyeleaf {
+
+namespace {
+
+// Undoes the binary error of quotients such as 4.5 g / 1.5 g.
+constexpr double nudge = 1e-9;
+
+} // namespace
+
+Mass dye_in(Mass mix, Percent strength) {
+    return mix * (strength.number() / 100);
+}
+
+int skeins_from(Mass mix, Mass per_skein) {
+    return static_cast<int>(std::floor(mix / per_skein + nudge));
+}
+
+// m (f_old / f_new − 1): the dye stays, the whole grows (arithmetic).
+Mass salt_to_weaken(Mass mix, Percent from, Percent to) {
+    return mix * (from / to - 1);
+}
+
+Percent strength_of_both(Mass first, Percent first_strength, Mass second, Percent second_strength) {
+    const Mass dye = dye_in(first, first_strength) + dye_in(second, second_strength);
+    return percent(100 * (dye / (first + second)));
+}
+
+// As pharmacists dilute a powder (geometric dilution): equal amounts at every step.
+std::vector<Mass> doubling_steps(Mass start, Mass carrier, Mass step) {
+    std::vector<Mass> steps;
+    if (start <= Mass{}) return steps;
+    Mass there = start;
+    Mass left = carrier;
+    while (left > Mass{}) {
+        Mass added = std::min(rounded_to(there, step), left);
+        if (left - added < step) added = left; // no crumb at the end
+        steps.push_back(added);
+        there = there + added;
+        left = left - added;
+    }
+    return steps;
+}
+
+} // namespace dyeleaf
