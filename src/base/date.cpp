@@ -55,11 +55,11 @@ Date later_by(const Date& date, Months months) {
     return later;
 }
 
-bool is_over(const Date& date, const Date& day) {
-    if (date.year != day.year) return date.year < day.year;
-    if (date.month == 0) return false;
-    if (date.month != day.month) return date.month < day.month;
-    return date.day != 0 && date.day < day.day;
+bool is_over(const Date& date, const Date& other) {
+    if (date.year != other.year) return date.year < other.year;
+    if (date.month == 0 || other.month == 0) return false;
+    if (date.month != other.month) return date.month < other.month;
+    return date.day != 0 && other.day != 0 && date.day < other.day;
 }
 
 } // namespace dyeleaf

@@ -26,7 +26,7 @@ struct Months {
 // So many months later, known as far as `date` is; a year alone moves on by whole years. Where the month has no such
 // day it is the month's last: 31 August and six months are 28 February.
 Date later_by(const Date& date, Months months);
-// Whether all of `date` lies before `day`, which is known to the day: the month 2026-11 not before 2026-11-20.
-bool is_over(const Date& date, const Date& day);
+// Whether `date` is surely over when `other` begins; of two that are one in part, such as 2026 and 2026-11, none is.
+bool is_over(const Date& date, const Date& other);
 
 } // namespace dyeleaf

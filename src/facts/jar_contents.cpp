@@ -14,6 +14,17 @@ constexpr double nudge = 1e-9;
 
 } // namespace
 
+std::optional<Mass> left_in(const Jar& jar) {
+    if (!jar.weighed || !jar.tare) return std::nullopt;
+    const Date* weighed = std::get_if<Date>(&jar.weighed->on);
+    const bool fuller_since = std::ranges::any_of(jar.topped_up, [&](const TopUp& top_up) {
+        const Date* on = std::get_if<Date>(&top_up.on);
+        return weighed != nullptr && on != nullptr && is_over(*weighed, *on);
+    });
+    if (fuller_since) return std::nullopt;
+    return jar.weighed->gross - *jar.tare;
+}
+
 Mass dye_in(Mass mix, Percent strength) {
     return mix * (strength.number() / 100);
 }

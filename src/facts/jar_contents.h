@@ -2,13 +2,17 @@
 #pragma once
 
 #include "base/quantity.h"
+#include "records/records.h"
 
+#include <optional>
 #include <vector>
 
 namespace dyeleaf {
 
 // --- used up ---
 
+// By the last weighing; nothing where it or the empty jar was not weighed, and where more went in afterwards.
+std::optional<Mass> left_in(const Jar& jar);
 Mass dye_in(Mass mix, Percent strength);
 // Whole ones. Requires: more than nothing for each.
 int skeins_from(Mass mix, Mass per_skein);

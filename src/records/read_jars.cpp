@@ -218,16 +218,10 @@ void read_glass(Fields& fields, Jar& jar) {
     jar.tare = optional_field(fields, "tare", within(read_mass, {grams(0.1), grams(10000)}));
 }
 
-// Whether one date is surely over when the other begins; of two that are one in part, such as 2026 and 2026-11, none
-// is.
 bool ends_before(const RecordedDate& one, const RecordedDate& other) {
     const Date* first = std::get_if<Date>(&one);
     const Date* second = std::get_if<Date>(&other);
-    if (first == nullptr || second == nullptr) return false;
-    if (first->year != second->year) return first->year < second->year;
-    if (first->month == 0 || second->month == 0) return false;
-    if (first->month != second->month) return first->month < second->month;
-    return first->day != 0 && second->day != 0 && first->day < second->day;
+    return first != nullptr && second != nullptr && is_over(*first, *second);
 }
 
 std::optional<Weighing> read_weighing(const Node& node, const std::string&, Diagnostics& diagnostics) {

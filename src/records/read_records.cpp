@@ -25,23 +25,22 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 95> known_keys = {
-    "acid",         "added",         "alternate",    "base",        "bases",       "batch",
-    "bleeds",       "breaks into",   "bulk density", "by",          "care",        "class",
-    "code",         "colour",        "colour from",  "colourway",   "contact",     "crocks",
-    "currency",     "customer",      "depth",        "diameter",    "dry weight",  "dye",
-    "dye lot",      "dyed",          "dyes",         "fibre",       "fluorescent", "form",
-    "from stock",   "gauge",         "grade",        "gross",       "halo",        "hazards",
-    "height",       "holds",         "id",           "ingredients", "jar",         "jars",
-    "jars keep",    "keeps",         "left",         "length",      "lid",         "light fastness",
-    "line",         "liquor",        "lots",         "made in",     "market",      "mixed",
-    "mixed by",     "name",          "needles",      "note",        "notes",       "on",
-    "opened",       "origin",        "parts",        "per skein",   "pot holds",   "pots",
-    "price",        "private notes", "product",      "put up",      "recipe",      "replaced by",
-    "rinses clear", "salt",          "scale step",   "skein",       "skeins",      "speckle",
-    "spoilt",       "spread",        "status",       "status note", "steps",       "strength",
-    "studio",       "swatches",      "tagline",      "tare",        "topped up",   "tried on",
-    "units",        "use by",        "weighed",      "weight",      "yarn weight"}; // a lot
+constexpr auto known_keys = std::to_array<std::string_view>({
+    "acid",        "added",        "alternate",   "base",         "bases",       "batch",         "bleeds",
+    "breaks into", "bulk density", "by",          "care",         "class",       "code",          "colour",
+    "colour from", "colourway",    "contact",     "crocks",       "currency",    "customer",      "depth",
+    "diameter",    "dry weight",   "dye",         "dye lot",      "dyed",        "dyes",          "fibre",
+    "fluorescent", "form",         "from stock",  "gauge",        "grade",       "gross",         "halo",
+    "hazards",     "height",       "holds",       "id",           "ingredients", "jar",           "jars",
+    "jars keep",   "keeps",        "language",    "left",         "length",      "lid",           "light fastness",
+    "line",        "liquor",       "lots",        "made in",      "market",      "mixed",         "mixed by",
+    "name",        "needles",      "note",        "notes",        "on",          "opened",        "origin",
+    "parts",       "per skein",    "pot holds",   "pots",         "price",       "private notes", "product",
+    "put up",      "recipe",       "replaced by", "rinses clear", "salt",        "scale step",    "second language",
+    "skein",       "skeins",       "speckle",     "spoilt",       "spread",      "status",        "status note",
+    "steps",       "strength",     "studio",      "swatches",     "tagline",     "tare",          "topped up",
+    "tried on",    "units",        "use by",      "weighed",      "weight",      "yarn weight",
+});
 
 // What the files hold, by heading; the nodes stay in the files' trees.
 struct Headings {

@@ -57,4 +57,7 @@ TEST_CASE("a date is over when all of it lies behind", "[base]") {
     CHECK_FALSE(is_over({2026, 0, 0}, {2026, 11, 20}));
     CHECK(is_over({2025, 0, 0}, {2026, 11, 20}));
     CHECK_FALSE(is_over({2027, 1, 1}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 11, 0}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 0, 0}));
+    CHECK(is_over({2026, 11, 20}, {2026, 12, 0}));
 }

@@ -1,0 +1,59 @@
+#include "facts/checks.h"
+
+#include "base/number.h"
+#include "facts/check_mix.h"
+#include "facts/check_recipe.h"
+#include "facts/colour.h"
+
+#include <variant>
+
+namespace dyeleaf {
+
+namespace {
+
+void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
+                  Diagnostics& diagnostics) {
+    const Lab* lab = colour ? std::get_if<Lab>(&colour->value) : nullptr;
+    if (lab == nullptr || to_rgb(*lab).in_gamut) return;
+    diagnostics.warning(colour->spot, "the colour of " + whose + " is stronger than a screen or printer can show",
+                        "the nearest one is printed; lay real yarn beside it");
+}
+
+} // namespace
+
+void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics) {
+    for (const Swatch& swatch : dye.swatches) {
+        check_colour(swatch.colour,
+                     dye.name + " at " + decimal(swatch.depth.number(), 4) + " % on " +
+                         records.base(swatch.base.value).name,
+                     diagnostics);
+    }
+    if (!dye.breaks_into) return;
+    for (const Component& component : *dye.breaks_into)
+        check_colour(component.colour, component.name + " in " + dye.name, diagnostics);
+}
+
+void check_jar(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
+    check_mix(records, jar, diagnostics);
+    check_use_by(records, jar, today, diagnostics);
+}
+
+void check_base(const Records&, const Base&, Diagnostics&) {}
+
+void check_lot(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
+    check_recipe(records, lot, diagnostics);
+}
+
+void check_facts(const Records& records, const Date& today, Diagnostics& diagnostics) {
+    for (const Dye& dye : records.dyes)
+        check_dye(records, dye, diagnostics);
+    for (const Jar& jar : records.jars)
+        check_jar(records, jar, today, diagnostics);
+    for (const Base& base : records.bases)
+        check_base(records, base, diagnostics);
+    for (const Lot& lot : records.lots)
+        check_lot(records, lot, diagnostics);
+}
+
+} // namespace dyeleaf
