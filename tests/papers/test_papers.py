@@ -35,6 +35,8 @@ LAYOUTS = {
     "hang-tag": ((53.98, 85.60), True),
     "fold-tag": ((52, 164), False),
     "wrap-band": ((198, 50), False),
+    "lot-sheet": ((148, 210), True),
+    "pot-tag": ((60, 18), False),
 }
 
 

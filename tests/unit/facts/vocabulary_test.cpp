@@ -326,7 +326,7 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
     REQUIRE(lines.size() == 3);
     CHECK(text(lines[0], "line.name") == "Sloe");
     CHECK(text(lines[0], "line.amount") == "1770\u00a0mL");
-    CHECK(text(lines[0], "line.from") == "1\u00a0% stock: 1\u00a0g in 100 mL");
+    CHECK(text(lines[0], "line.from") == "1\u00a0% stock: 1\u00a0g in 100\u00a0mL");
     CHECK(text(lines[0], "line.result") == "(none)");
     CHECK(patch(lines[0], "line.patch").description == "Sloe at 2\u00a0% on Plain Sock");
     CHECK(text(lines[1], "line.amount") == "0.3\u00a0g");
@@ -343,7 +343,7 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
     REQUIRE(acid.size() == 1);
     CHECK(text(acid[0], "acid.name") == "Citric acid");
     CHECK(text(acid[0], "acid.amount") == "35.4\u00a0g");
-    CHECK(text(acid[0], "acid.vinegar") == "or about 660\u00a0mL of 5 % vinegar: as much acid, but not the same pH");
+    CHECK(text(acid[0], "acid.vinegar") == "or about 660\u00a0mL of 5\u00a0% vinegar: as much acid, but not the same pH");
     const auto pots = list(lot, "lot.pots");
     REQUIRE(pots.size() == 3);
     CHECK(text(pots[1], "pot.name") == "Pot B");
@@ -352,7 +352,7 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
     CHECK(text(pots[1], "pot.water") == "11.8\u00a0L");
 
     const Facts bare = lots[1].facts;
-    CHECK(text(bare, "lot.dry_weight.basis") == "nominal: weigh the dry skeins");
+    CHECK(text(bare, "lot.dry_weight.basis") == "nominal, not weighed");
     CHECK(text(bare, "lot.water") == "(none)");
     CHECK(text(bare, "caution.hazards") == "(none)");
     CHECK_FALSE(bare.find("lot.recipe"));
