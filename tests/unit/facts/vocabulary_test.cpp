@@ -343,7 +343,8 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
     REQUIRE(acid.size() == 1);
     CHECK(text(acid[0], "acid.name") == "Citric acid");
     CHECK(text(acid[0], "acid.amount") == "35.4\u00a0g");
-    CHECK(text(acid[0], "acid.vinegar") == "or about 660\u00a0mL of 5\u00a0% vinegar: as much acid, but not the same pH");
+    CHECK(text(acid[0], "acid.vinegar") ==
+          "or about 660\u00a0mL of 5\u00a0% vinegar: as much acid, but not the same pH");
     const auto pots = list(lot, "lot.pots");
     REQUIRE(pots.size() == 3);
     CHECK(text(pots[1], "pot.name") == "Pot B");
