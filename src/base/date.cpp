@@ -15,6 +15,17 @@ std::optional<int> digits(std::string_view text) {
     return parse_whole(text);
 }
 
+// Rounds down below nothing too: a month before January is December of the year before.
+constexpr int floor_div(int value, int by) {
+    return value / by - (value % by < 0 ? 1 : 0);
+}
+
+int last_day(int year, int month) {
+    const std::chrono::year_month_day_last last{std::chrono::year{year} /
+                                                std::chrono::month{static_cast<unsigned>(month)} / std::chrono::last};
+    return static_cast<int>(static_cast<unsigned>(last.day()));
+}
+
 } // namespace
 
 std::optional<Date> parse_iso_date(std::string_view text) {
@@ -43,16 +54,12 @@ std::string to_iso(const Date& date) {
     return fmt::format("{:04}-{:02}-{:02}", date.year, date.month, date.day);
 }
 
-Date later_by(const Date& date, Months months) {
-    const int from = date.month == 0 ? 0 : date.month - 1;
-    const int all = date.year * 12 + from + months.count;
-    Date later{all / 12, date.month == 0 ? 0 : all % 12 + 1, date.day};
-    if (date.day == 0) return later;
-    const std::chrono::year_month_day_last end{
-        std::chrono::year{later.year},
-        std::chrono::month_day_last{std::chrono::month{static_cast<unsigned>(later.month)}}};
-    later.day = std::min(date.day, static_cast<int>(static_cast<unsigned>(end.day())));
-    return later;
+Date add_months(const Date& date, int months) {
+    if (date.month == 0) return {date.year + floor_div(months, 12), 0, 0};
+    const int all = date.year * 12 + date.month - 1 + months;
+    const int year = floor_div(all, 12);
+    const int month = all - year * 12 + 1;
+    return {year, month, std::min(date.day, last_day(year, month))};
 }
 
 bool is_over(const Date& date, const Date& other) {

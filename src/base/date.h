@@ -8,6 +8,10 @@
 
 namespace dyeleaf {
 
+struct Months {
+    int count = 0;
+};
+
 struct Date {
     int year = 0;
     int month = 0; // 1 to 12, 0 where only the year is known
@@ -19,13 +23,12 @@ struct Date {
 std::optional<Date> parse_iso_date(std::string_view text);
 std::string to_iso(const Date& date);
 
-struct Months {
-    int count = 0;
-    friend constexpr auto operator<=>(Months, Months) = default;
-};
-// So many months later, known as far as `date` is; a year alone moves on by whole years. Where the month has no such
-// day it is the month's last: 31 August and six months are 28 February.
-Date later_by(const Date& date, Months months);
+// The same day so many months later, or earlier where `months` is negative; the month's last day where it does not have
+// that day (Regulation (EEC, Euratom) No 1182/71, article 3(2)(c)): a month after 31 January is 28 or 29 February. A
+// date known to the month stays so; one known to the year moves by whole years, what is over left off. Requires: a
+// sound date, and a result from year 1 to 9999.
+Date add_months(const Date& date, int months);
+
 // Whether `date` is surely over when `other` begins; of two that are one in part, such as 2026 and 2026-11, none is.
 bool is_over(const Date& date, const Date& other);
 

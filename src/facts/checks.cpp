@@ -1,6 +1,8 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_days.h"
+#include "facts/check_lots.h"
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
 #include "facts/colour.h"
@@ -21,7 +23,8 @@ void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const st
 
 } // namespace
 
-void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics) {
+void check_dye(const Records& records, const Dye& dye, const Date& today, Diagnostics& diagnostics) {
+    check_days(dye, today, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
                      dye.name + " at " + decimal(swatch.depth.number(), 4) + " % on " +
@@ -34,26 +37,31 @@ void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics)
 }
 
 void check_jar(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
+    check_days(jar, today, diagnostics);
     check_mix(records, jar, diagnostics);
     check_use_by(records, jar, today, diagnostics);
 }
 
 void check_base(const Records&, const Base&, Diagnostics&) {}
 
-void check_lot(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
+    check_days(lot, today, diagnostics);
+    check_lot_code(records, lot, diagnostics);
+    check_skeins(lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
-    check_recipe(records, lot, diagnostics);
 }
 
 void check_facts(const Records& records, const Date& today, Diagnostics& diagnostics) {
     for (const Dye& dye : records.dyes)
-        check_dye(records, dye, diagnostics);
+        check_dye(records, dye, today, diagnostics);
     for (const Jar& jar : records.jars)
         check_jar(records, jar, today, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
-    for (const Lot& lot : records.lots)
-        check_lot(records, lot, diagnostics);
+    for (const Lot& lot : records.lots) {
+        check_lot(records, lot, today, diagnostics);
+        check_recipe(records, lot, diagnostics);
+    }
 }
 
 } // namespace dyeleaf

@@ -9,7 +9,7 @@ std::optional<Date> use_by_of(const Studio& studio, const Jar& jar) {
     const auto period = jar.keeps ? jar.keeps : studio.jars_keep;
     const auto mixed = known_date(jar.mixed);
     if (!period || !mixed) return std::nullopt;
-    return later_by(*mixed, *period);
+    return add_months(*mixed, period->count);
 }
 
 } // namespace dyeleaf

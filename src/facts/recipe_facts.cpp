@@ -316,10 +316,13 @@ std::vector<FactRow> caution_rows() {
 
 } // namespace
 
-std::vector<FactRow> recipe_rows() {
-    std::vector<FactRow> rows = bench_rows();
-    std::ranges::move(caution_rows(), std::back_inserter(rows));
-    return rows;
+const Vocabulary& recipe_vocabulary() {
+    static const Vocabulary vocabulary = [] {
+        Vocabulary recipe{"recipe", bench_rows()};
+        std::ranges::move(caution_rows(), std::back_inserter(recipe.rows));
+        return recipe;
+    }();
+    return vocabulary;
 }
 
 } // namespace dyeleaf

@@ -3,11 +3,9 @@
 
 #include "facts/facts.h"
 
-#include <vector>
-
 namespace dyeleaf {
 
-// Rows about a LotView.
-std::vector<FactRow> recipe_rows();
+// About a LotView, beside the lot's own facts.
+const Vocabulary& recipe_vocabulary();
 
 } // namespace dyeleaf

@@ -1,15 +1,15 @@
 #include "facts/yarn_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/pots.h"
 #include "facts/recipe.h"
-#include "facts/recipe_facts.h"
 #include "facts/rows.h"
+#include "facts/skein_numbers.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace dyeleaf {
 
@@ -72,15 +72,14 @@ bool may_bleed(const LotView& view) {
     return std::ranges::any_of(dyes_in(*view.records, *view.lot), [](const Dye* dye) { return dye->bleeds == true; });
 }
 
-// From 0, where there are several.
-std::optional<int> pot_of(const SkeinView& view) {
-    const std::vector<int> pots = pots_of(*view.lot);
-    int last = 0;
-    for (std::size_t pot = 0; pot < pots.size(); ++pot) {
-        last += pots[pot];
-        if (view.number <= last) return static_cast<int>(pot);
-    }
-    return std::nullopt;
+std::optional<Date> day_dyed(const LotView& view) {
+    return known_date(view.lot->dyed);
+}
+
+Text pot(const SkeinView& view, const Manner& m) {
+    const auto pot = pot_of(*view.lot, view.number);
+    if (!pot) return std::nullopt;
+    return pot_words(m.language, *pot);
 }
 
 } // namespace
@@ -122,76 +121,71 @@ const Vocabulary& base_vocabulary() {
     return vocabulary;
 }
 
-namespace {
-
-std::vector<FactRow> lot_rows() {
-    using Row = Rows<LotView>;
-    return {
-        Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
-        Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
-        Row::text("lot.dyed", "the day it was dyed, where known",
-                  [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
-        Row::text("lot.price", "the price of one skein", price),
-        Row::text("price.text", "the same", price),
-        Row::text("price.blank", "there only if no price is recorded, to head an empty box",
-                  [](const LotView& v, const Manner& m) { return only_if(!v.lot->price, m, "price.box"); }),
-        Row::text("lot.skeins", "how many skeins were dyed",
-                  [](const LotView& v) { return std::to_string(v.lot->skeins); }),
-        Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
-                  [](const LotView& v) -> Text {
-                      const auto pots = pots_of(*v.lot);
-                      if (pots.empty()) return std::nullopt;
-                      return std::to_string(pots.size());
-                  }),
-        Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
-                  [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
-        Row::text("lot.wash_note", "there only if one of its dyes bleeds",
-                  [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
-        Row::patch("lot.patch", "its colour, where one was taken",
-                   [](const LotView& v, const Manner& m) -> std::optional<Patch> {
-                       if (!v.lot->colour) return std::nullopt;
-                       return patch_of(m.language, *v.records, *v.lot);
-                   }),
-        Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
-    };
-}
-
-} // namespace
-
 const Vocabulary& lot_vocabulary() {
-    static const Vocabulary vocabulary = [] {
-        Vocabulary lot{"lot", lot_rows()};
-        std::ranges::move(recipe_rows(), std::back_inserter(lot.rows));
-        return lot;
-    }();
+    using Row = Rows<LotView>;
+    static const Vocabulary vocabulary{
+        "lot",
+        {
+            Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
+            Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
+            Row::text("lot.dyed", "the day it was dyed, where known",
+                      [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
+            date_row<LotView>("lot.dyed.short", DateForm::brief, day_dyed),
+            date_row<LotView>("lot.dyed.long", DateForm::full, day_dyed),
+            date_row<LotView>("lot.dyed.month", DateForm::month, day_dyed),
+            date_row<LotView>("lot.dyed.iso", DateForm::iso, day_dyed),
+            Row::text("lot.price", "the price of one skein", price),
+            Row::text("price.text", "the same", price),
+            Row::text("price.blank", "there only if no price is recorded, to head an empty box",
+                      [](const LotView& v, const Manner& m) { return only_if(!v.lot->price, m, "price.box"); }),
+            Row::text("lot.skeins", "how many skeins were dyed, spoilt ones among them",
+                      [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("lot.for_sale", "how many of them are for sale",
+                      [](const LotView& v) { return std::to_string(skeins_for_sale(*v.lot).size()); },
+                      {"", "the skeins dyed, less those spoilt", "arithmetic"}),
+            Row::text("lot.numbers", "their numbers: 1–6, 8–14",
+                      [](const LotView& v) { return number_runs(skeins_for_sale(*v.lot)); },
+                      {"", "the numbers dyed, without those spoilt", ""}),
+            Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
+                      [](const LotView& v) -> Text {
+                          const auto pots = pots_of(*v.lot);
+                          if (pots.empty()) return std::nullopt;
+                          return std::to_string(pots.size());
+                      }),
+            Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
+                      [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
+            Row::text("lot.wash_note", "there only if one of its dyes bleeds",
+                      [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
+            Row::patch("lot.patch", "its colour, where one was taken",
+                       [](const LotView& v, const Manner& m) -> std::optional<Patch> {
+                           if (!v.lot->colour) return std::nullopt;
+                           return patch_of(m.language, *v.records, *v.lot);
+                       }),
+            Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
+        }};
     return vocabulary;
 }
 
 const Vocabulary& skein_vocabulary() {
     using Row = Rows<SkeinView>;
-    static const Vocabulary vocabulary{"skein",
-                                       {
-                                           Row::text("skein.number", "its number in the lot",
-                                                     [](const SkeinView& v) { return std::to_string(v.number); }),
-                                           Row::text("skein.count", "how many skeins were dyed",
-                                                     [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
-                                           Row::text("skein.of", "both: 3 of 12",
-                                                     [](const SkeinView& v, const Manner& m) {
-                                                         return place_words(m.language, v.number, v.lot->skeins);
-                                                     }),
-                                           Row::text("skein.pot", "the pot it was dyed in, where there were several",
-                                                     [](const SkeinView& v, const Manner& m) -> Text {
-                                                         const auto pot = pot_of(v);
-                                                         if (!pot) return std::nullopt;
-                                                         return pot_words(m.language, *pot);
-                                                     }),
-                                           Row::text("skein.pot.letter", "its letter alone",
-                                                     [](const SkeinView& v) -> Text {
-                                                         const auto pot = pot_of(v);
-                                                         if (!pot) return std::nullopt;
-                                                         return pot_letters(*pot);
-                                                     }),
-                                       }};
+    static const Vocabulary vocabulary{
+        "skein",
+        {
+            Row::text("skein.number", "its number in the lot",
+                      [](const SkeinView& v) { return std::to_string(v.number); }),
+            Row::text("skein.count", "how many skeins were dyed, spoilt ones among them",
+                      [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text(
+                "skein.of", "both: 3 of 12",
+                [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
+            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+            Row::text("skein.pot.letter", "its letter alone",
+                      [](const SkeinView& v) -> Text {
+                          const auto pot = pot_of(*v.lot, v.number);
+                          if (!pot) return std::nullopt;
+                          return pot_letters(*pot);
+                      }),
+        }};
     return vocabulary;
 }
 

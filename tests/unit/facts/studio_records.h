@@ -83,7 +83,7 @@ inline Jar full_jar() {
     jar.topped_up = {{Date{2027, 1, 5}, grams(10), "77188", {}, {}}, {UnknownDate{}, {}, {}, {}, {}}};
     jar.use_by = Date{2027, 11, 0};
     jar.tare = grams(78.4);
-    jar.weighed = Weighing{Date{2027, 2, 1}, grams(103)};
+    jar.weighed = Weighing{Date{2027, 1, 20}, grams(103)};
     jar.per_skein = grams(1.5);
     jar.salt = "fine table salt";
     jar.notes = "shake shut";
