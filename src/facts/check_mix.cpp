@@ -15,6 +15,9 @@ namespace {
 
 constexpr double fewest_steps = 10;
 
+// Undoes the binary error of quotients such as 0.3 g / 0.1 g.
+constexpr double nudge = 1e-9;
+
 // Past this much of itself a change of strength is worth a word (common practice: 2 %).
 constexpr double slight = 0.02;
 
@@ -74,7 +77,7 @@ class MixCheck {
             if (part.mass && (least == nullptr || *part.mass < *least->mass)) least = &part;
         }
         if (least == nullptr || !first().total || !is_too_small(*least->mass, step())) return;
-        const double larger = std::ceil(fewest_steps * (step() / *least->mass));
+        const double larger = std::ceil(fewest_steps * (step() / *least->mass) - nudge);
         warn("the " + plain(*least->mass) + " of " + least->name + " in jar " + jar_.id.value +
                  " are less than ten steps of a scale that shows " + plain(step()),
              "mix " + decimal(larger, 0) + " times as much, or weigh it on a finer scale");
@@ -130,13 +133,16 @@ void check_mix(const Records& records, const Jar& jar, Diagnostics& diagnostics)
 
 void check_use_by(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
     const auto date = use_by_of(records.studio, jar);
+    if (jar.keeps && !date) {
+        diagnostics.warning(jar.spot, "jar " + jar.id.value + " keeps for a time, but nobody knows since when",
+                            "write the day it was mixed, or a date of your own judgement: use by: 2027-06");
+    }
     if (!date || !is_over(*date, today)) return;
     diagnostics.warning(jar.spot, "jar " + jar.id.value + " was to be used by " + to_iso(*date),
                         "try it on a scrap, then write a new date; or mix it anew");
 }
 
 bool is_too_small(Mass mass, Mass scale_step) {
-    constexpr double nudge = 1e-9; // undoes the binary error of 0.3 g / 0.1 g
     return mass / scale_step < fewest_steps - nudge;
 }
 
