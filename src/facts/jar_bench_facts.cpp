@@ -44,7 +44,7 @@ const Vocabulary& weakening_vocabulary() {
         {
             Row::text("weaken.to", "the strength it is brought to",
                       [](const Weakening& v, const Manner& m) { return strength_words(m.language, v.to); },
-                      {"%", "round strengths below the jar's own", "common practice"}),
+                      {"%", "round strengths below the jar's own, down to a tenth of it", ""}),
             Row::text("weaken.for_ten", "salt to add to 10 g of the mix",
                       [](const Weakening& v, const Manner& m) {
                           return about_if(v.estimated, mass_words(m.language, v.for_ten));
@@ -60,6 +60,7 @@ const Vocabulary& weakening_vocabulary() {
     return vocabulary;
 }
 
+// No further than to a tenth in one go (our own limit): past that it is better mixed anew.
 std::vector<Weakening> weakenings(const JarView& view) {
     constexpr std::array targets{50.0, 20.0, 10.0, 5.0, 2.0, 1.0};
     std::vector<Weakening> result;
@@ -67,7 +68,7 @@ std::vector<Weakening> weakenings(const JarView& view) {
     if (!mix.strength) return result;
     for (const double target : targets) {
         const Percent to = percent(target);
-        if (to >= *mix.strength) continue;
+        if (to >= *mix.strength || to * 10 < *mix.strength) continue;
         const auto salt = [&](Mass mass) { return rounded_to(salt_to_weaken(mass, *mix.strength, to), step_of(view)); };
         Weakening one{to, salt(grams(10)), {}, mix.shares_estimated};
         if (const auto left = left_in(*view.jar)) one.salt = salt(*left);
