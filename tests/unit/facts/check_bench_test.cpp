@@ -124,9 +124,10 @@ TEST_CASE("a jar past its date is warned of", "[facts]") {
                                      "try it on a scrap, then write a new date; or mix it anew"});
     Jar undated = plain_jar(1, 1, 36);
     undated.keeps = Months{12};
-    CHECK(said([&](Diagnostics& diagnostics) { check_use_by(records, undated, {2027, 1, 1}, diagnostics); }) ==
-          Texts{"jar s keeps for a time, but nobody knows since when",
-                "write the day it was mixed, or a date of your own judgement: use by: 2027-06"});
+    CHECK(said([&](Diagnostics& diagnostics) {
+              check_use_by(records, undated, {2027, 1, 1}, diagnostics);
+          }) == Texts{"jar s keeps for a time, but nobody knows since when",
+                      "write the day it was mixed, or a date of your own judgement: use by: 2027-06"});
 }
 
 // 0.05 % of 1000 g is 0.5 g: five steps of 0.1 g, or 50 mL of a stock of 1 %.
