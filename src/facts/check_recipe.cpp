@@ -4,6 +4,7 @@
 #include "facts/check_mix.h"
 #include "facts/names.h"
 #include "facts/recipe.h"
+#include "facts/rounding.h"
 #include "facts/stock_solution.h"
 
 #include <algorithm>

@@ -4,6 +4,7 @@
 #include "facts/jar_contents.h"
 #include "facts/jar_facts.h"
 #include "facts/mix.h"
+#include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 

@@ -1,6 +1,6 @@
 #include "facts/jar_contents.h"
 
-#include "facts/mix.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <cmath>

@@ -2,6 +2,7 @@
 
 #include "facts/hazards.h"
 #include "facts/names.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <cmath>
@@ -79,15 +80,6 @@ void portion(Parts& parts, Mass whole, Mass step, bool estimated) {
         part.mass = rounded_to(exact, estimated && exact >= coarse_from ? std::max(step, coarse_step) : step);
     }
 }
-
-} // namespace
-
-Mass rounded_to(Mass mass, Mass step) {
-    if (step <= Mass{} || mass <= Mass{}) return mass;
-    return step * std::max(1.0, std::round(mass / step));
-}
-
-namespace {
 
 Mix with_masses(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
     Mix mix;

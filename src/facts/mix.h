@@ -65,7 +65,4 @@ inline constexpr Percent most_fill = percent(70);
 // Whether rounding to the scale's step changes the strength by more than a fiftieth of itself.
 bool rounding_shows(const Mix& mix);
 
-// To the nearest step, but never to nothing; the mass itself where the step is not positive.
-Mass rounded_to(Mass mass, Mass step);
-
 } // namespace dyeleaf

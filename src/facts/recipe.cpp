@@ -6,16 +6,15 @@
 #include "facts/jar_contents.h"
 #include "facts/mix.h"
 #include "facts/pots.h"
+#include "facts/rounding.h"
+#include "facts/skein_size.h"
 #include "facts/stock_solution.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace dyeleaf {
 
 namespace {
-
-constexpr Volume fine_below = millilitres(10);
 
 Amount operator+(const Amount& a, const Amount& b) {
     if (const Mass* mass = std::get_if<Mass>(&a)) return *mass + std::get<Mass>(b);
@@ -156,7 +155,10 @@ WorkedRecipe worked_recipe(const Records& records, const Lot& lot) {
 }
 
 Mass nominal_weight(const Records& records, const Lot& lot) {
-    return records.base(lot.base.value).skein_mass * lot.skeins;
+    Mass sum;
+    for (int number = 1; number <= lot.skeins; ++number)
+        sum = sum + skein_size(records.base(lot.base.value), lot, number).mass.value;
+    return sum;
 }
 
 std::vector<const Dye*> dyes_in(const Records& records, const Lot& lot) {
@@ -177,12 +179,6 @@ std::vector<const Dye*> dyes_in(const Records& records, const Lot& lot) {
         }
     }
     return dyes;
-}
-
-Volume measurable(Volume volume) {
-    const double places = volume < fine_below ? 10 : 1;
-    if (volume <= Volume{}) return volume;
-    return millilitres(std::max(1.0, std::round(volume.number() * places)) / places);
 }
 
 } // namespace dyeleaf

@@ -46,14 +46,10 @@ struct WorkedRecipe {
 // each.
 WorkedRecipe worked_recipe(const Records& records, const Lot& lot);
 
-// So many skeins of the weight at which the mill sells them.
+// All its skeins at the weights that their tags state.
 Mass nominal_weight(const Records& records, const Lot& lot);
 
 // The dyes that went into a lot, each once: those it names, those of its recipe, and those in its recipe's jars.
 std::vector<const Dye*> dyes_in(const Records& records, const Lot& lot);
-
-// To what a syringe or a measuring cylinder shows: whole millilitres, tenths below 10 mL (common practice). Never to
-// nothing.
-Volume measurable(Volume volume);
 
 } // namespace dyeleaf

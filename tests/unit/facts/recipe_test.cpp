@@ -125,10 +125,3 @@ TEST_CASE("the dyes in a lot are those it names and those of its recipe", "[fact
     CHECK(dyes[0]->id.value == "ember");
     CHECK(dyes[1]->id.value == "sloe");
 }
-
-TEST_CASE("stock is measured to whole millilitres, and to tenths below ten", "[facts]") {
-    CHECK(measurable(millilitres(365.25)).number() == Approx(365));
-    CHECK(measurable(millilitres(7.46)).number() == Approx(7.5));
-    CHECK(measurable(millilitres(0.02)).number() == Approx(0.1));
-    CHECK(measurable(millilitres(0)).number() == 0);
-}
