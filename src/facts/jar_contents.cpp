@@ -38,11 +38,6 @@ Mass salt_to_weaken(Mass mix, Percent from, Percent to) {
     return mix * (from / to - 1);
 }
 
-Percent strength_of_both(Mass first, Percent first_strength, Mass second, Percent second_strength) {
-    const Mass dye = dye_in(first, first_strength) + dye_in(second, second_strength);
-    return percent(100 * (dye / (first + second)));
-}
-
 // As pharmacists dilute a powder (geometric dilution): equal amounts at every step.
 std::vector<Mass> doubling_steps(Mass start, Mass carrier, Mass step) {
     std::vector<Mass> steps;

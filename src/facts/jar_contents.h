@@ -1,4 +1,4 @@
-// What happens to a jar after it was filled: used up, weakened, topped up; and how to fill it evenly.
+// What happens to a jar after it was filled: used up, weakened; and how to fill it evenly.
 #pragma once
 
 #include "base/quantity.h"
@@ -17,11 +17,10 @@ Mass dye_in(Mass mix, Percent strength);
 // Whole ones. Requires: more than nothing for each.
 int skeins_from(Mass mix, Mass per_skein);
 
-// --- weakened and topped up ---
+// --- weakened ---
 
 // Salt that brings a mix from one strength to a lower one. Requires: a strength above nothing to bring it to.
 Mass salt_to_weaken(Mass mix, Percent from, Percent to);
-Percent strength_of_both(Mass first, Percent first_strength, Mass second, Percent second_strength);
 
 // --- filled ---
 

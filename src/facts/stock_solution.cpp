@@ -11,10 +11,6 @@ Mass stock_mass(Mass fibre, Percent depth, WeightInWeight stock) {
     return fibre * (depth / stock.strength);
 }
 
-Volume stock_volume(Mass fibre, Percent depth, WeightInWeight stock, Density density) {
-    return stock_mass(fibre, depth, stock) / density;
-}
-
 Volume stock_per_hundred_grams(Percent depth) {
     return stock_volume(grams(100), depth, WeightInVolume{percent(1)});
 }

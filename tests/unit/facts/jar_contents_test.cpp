@@ -22,13 +22,6 @@ TEST_CASE("weakening a jar", "[facts]") {
     CHECK(salt_to_weaken(grams(40), percent(20), percent(20)).number() == Approx(0));
 }
 
-TEST_CASE("topping up a jar", "[facts]") {
-    CHECK(strength_of_both(grams(10), percent(50), grams(30), percent(10)).number() == Approx(20));
-    CHECK(strength_of_both(grams(10), percent(20), grams(30), percent(20)).number() == Approx(20));
-    // Weakening is topping up with salt.
-    CHECK(strength_of_both(grams(40), percent(20), grams(120), percent(0)).number() == Approx(5));
-}
-
 // Geometric dilution, as pharmacists mix powders: as much again at every step.
 TEST_CASE("a little dye is mixed into much salt by doubling", "[facts]") {
     CHECK(doubling_steps(grams(4), grams(36), grams(0.1)) == std::vector{grams(4), grams(8), grams(16), grams(8)});
