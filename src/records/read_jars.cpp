@@ -117,6 +117,11 @@ bool ends_before(const RecordedDate& one, const RecordedDate& other) {
 }
 
 std::optional<Weighing> read_weighing(const Node& node, const std::string&, Diagnostics& diagnostics) {
+    if (node.kind == Node::Kind::scalar) {
+        diagnostics.error(node.spot, "a weighing has a day and what the scale showed, each with its name",
+                          "write weighed: {on: 2026-11-20, gross: 103 g}; gross is the jar with its lid and all");
+        return std::nullopt;
+    }
     Fields fields{node, "weighing", diagnostics};
     const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
     const auto gross = needed_field(fields, "gross", "gross: 103 g", within(read_mass, jar_mass));

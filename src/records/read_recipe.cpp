@@ -15,24 +15,44 @@ constexpr Range<Percent> any_depth = {percent(0.0001), percent(20)};
 const std::string how_to_write_a_line =
     "write {dye: sloe, depth: 1.5 %}, or {jar: sloe-shaker, per skein: 1.5 g} for a mix that is shaken on";
 
-// "1 %" is weight in volume; "1 % by weight" is weighed out.
+// `node` without these words at its end; nothing where it does not end so.
+std::optional<Node> without_ending(const Node& node, std::string_view words) {
+    const std::string_view text = trimmed(node.text);
+    if (!lower_case(text).ends_with(lower_case(words))) return std::nullopt;
+    Node rest = node;
+    rest.text = std::string{trimmed(text.substr(0, text.size() - words.size()))};
+    return rest;
+}
+
+// "1 %" and "1 g in 100 mL" are weight in volume; "1 % by weight" and "1 g in 100 g" are weighed out.
 std::optional<DyeForm> read_stock(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    constexpr Range<Percent> any_stock = {percent(0.001), percent(50)};
-    Node figure = node;
-    const auto take = [&](std::string_view words) {
-        const std::string_view text = trimmed(figure.text);
-        if (!lower_case(text).ends_with(words)) return false;
-        figure.text = std::string{trimmed(text.substr(0, text.size() - words.size()))};
-        return true;
-    };
+    constexpr double weakest = 0.001;
+    constexpr double strongest = 50;
     if (node.text.find(':') != std::string::npos) {
         diagnostics.error(node.spot, in_quotes(shortened(node.text, 40)) + " does not say how strong the stock is",
                           "write from stock: 1 % for 1 g of dye made up to 100 mL, or 1 % by weight for 1 g in 100 g");
         return std::nullopt;
     }
-    const bool by_weight = take("by weight");
-    if (!by_weight) take("by volume");
-    const auto strength = read_percent(figure, what, any_stock, diagnostics);
+    const auto percents = [&](const Node& figure) {
+        return read_percent(figure, what, {percent(weakest), percent(strongest)}, diagnostics);
+    };
+    const auto grams_in_hundred = [&](const Node& figure) -> std::optional<Percent> {
+        const auto mass = read_mass(figure, what, {grams(weakest), grams(strongest)}, diagnostics);
+        return mass ? std::optional{percent(mass->number())} : std::nullopt;
+    };
+    std::optional<Percent> strength;
+    bool by_weight = false;
+    if (const auto in_volume = without_ending(node, "in 100 mL")) {
+        strength = grams_in_hundred(*in_volume);
+    } else if (const auto in_weight = without_ending(node, "in 100 g")) {
+        strength = grams_in_hundred(*in_weight);
+        by_weight = true;
+    } else if (const auto weighed = without_ending(node, "by weight")) {
+        strength = percents(*weighed);
+        by_weight = true;
+    } else {
+        strength = percents(without_ending(node, "by volume").value_or(node));
+    }
     if (!strength) return std::nullopt;
     return by_weight ? DyeForm{WeightInWeight{*strength}} : DyeForm{WeightInVolume{*strength}};
 }
@@ -83,38 +103,37 @@ std::optional<std::vector<RecipeLine>> read_lines(const Node& node, const std::s
 
 // "30", "1:30" or "30:1": there is always more water than yarn.
 std::optional<LiquorRatio> read_liquor(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    Node water = node;
-    const auto take = [&](bool at_start, std::string_view words) {
-        std::string_view text = trimmed(water.text);
-        if (!(at_start ? text.starts_with(words) : text.ends_with(words))) return;
-        text = at_start ? text.substr(words.size()) : text.substr(0, text.size() - words.size());
-        water.text = std::string{trimmed(text)};
-    };
-    if (node.text.find(':') != std::string::npos) {
-        take(true, "1:");
-        take(false, ":1");
+    const auto text = read_word(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    std::string water = *text;
+    std::erase(water, ' ');
+    if (water.starts_with("1:")) {
+        water.erase(0, 2);
+    } else if (water.ends_with(":1")) {
+        water.erase(water.size() - 2);
     }
-    const auto ratio = read_decimal(water, what, {2, 500}, diagnostics);
-    return ratio ? std::optional{LiquorRatio{*ratio}} : std::nullopt;
+    const auto ratio = parse_decimal(water);
+    if (ratio && *ratio >= 2 && *ratio <= 500) return LiquorRatio{*ratio};
+    diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not how much water there is to the yarn",
+                      "write how many parts of water to one of dry yarn, from 2 to 500, as in liquor: 30");
+    return std::nullopt;
 }
 
 std::optional<Assistant> read_assistant(const Entry& entry, Diagnostics& diagnostics) {
     const std::string as_share = entry.key + ": 3 %";
     const std::string forms = "write " + as_share + ", a share of the dry weight, or " + entry.key +
                               ": 50 mL per 100 g, for each 100 g of dry fibre";
-    Node figure = entry.node();
+    const Node& figure = entry.node();
     if (figure.kind == Node::Kind::nothing) {
         diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key), forms);
         return std::nullopt;
     }
-    constexpr std::string_view per = "per 100 g";
-    const std::string_view text = trimmed(figure.text);
-    if (text.ends_with(per)) {
-        figure.text = std::string{trimmed(text.substr(0, text.size() - per.size()))};
-        const auto volume = read_volume(figure, entry.key, {millilitres(0.01), millilitres(10000)}, diagnostics);
+    if (const auto per_hundred = without_ending(figure, "per 100 g")) {
+        const auto volume = read_volume(*per_hundred, entry.key, {millilitres(0.01), millilitres(10000)}, diagnostics);
         if (!volume) return std::nullopt;
         return Assistant{entry.key, PerHundredGrams{*volume}};
     }
+    const std::string_view text = trimmed(figure.text);
     if (figure.kind == Node::Kind::scalar && !text.empty() && !text.ends_with('%')) {
         diagnostics.error(figure.spot, in_quotes(shortened(text, 40)) + " does not say of how much fibre", forms);
         return std::nullopt;
