@@ -313,5 +313,5 @@ TEST_CASE("a symbol too small to be told is warned of", "[layout]") {
     const auto found = too_low("4 mm");
     REQUIRE(found.size() == 2);
     CHECK(found.front().severity == Severity::warning);
-    CHECK(found.front().message == "“sock”: the symbol “Wash 30 °C, gentle” is 1.0 mm too low to be told");
+    CHECK(found.front().message == "“sock”: the symbol “Wash 30 °C, gentle” is 1 mm too low to be told");
 }
