@@ -33,7 +33,7 @@ LAYOUTS = {
     "jar-front": (None, False),
     "jar-lid": (None, False),
     "hang-tag": ((53.98, 85.60), True),
-    "fold-tag": ((52, 164), False),
+    "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
     "jar-sheet": ((105, 148), False),
     "lot-sheet": ((148, 210), True),
