@@ -25,19 +25,24 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 79> known_keys = {
-    "added",        "alternate",  "base",        "bases",        "batch",          "bleeds",      "breaks into",
-    "bulk density", "by",         "care",        "class",        "code",           "colour",      "colour from",
-    "colourway",    "contact",    "crocks",      "currency",     "customer",       "depth",       "diameter",
-    "dye",          "dye lot",    "dyed",        "dyes",         "fibre",          "fluorescent", "form",
-    "gauge",        "grade",      "halo",        "hazards",      "height",         "holds",       "id",
-    "ingredients",  "jars",       "length",      "lid",          "light fastness", "line",        "lots",
-    "made in",      "market",     "mixed",       "mixed by",     "name",           "needles",     "notes",
-    "on",           "opened",     "origin",      "parts",        "pots",           "price",       "private notes",
-    "product",      "put up",     "replaced by", "rinses clear", "salt",           "scale step",  "skein",
-    "skeins",       "speckle",    "spoilt",      "spread",       "status",         "status note", "studio",
-    "swatches",     "tagline",    "tare",        "topped up",    "tried on",       "units",       "use by",
-    "weight",       "yarn weight"}; // a lot
+constexpr std::array<std::string_view, 81> known_keys = {
+    "added",        "alternate",     "base",         "bases",       "batch",
+    "bleeds",       "breaks into",   "bulk density", "by",          "care",
+    "class",        "code",          "colour",       "colour from", "colourway",
+    "contact",      "crocks",        "currency",     "customer",    "depth",
+    "diameter",     "dye",           "dye lot",      "dyed",        "dyes",
+    "fibre",        "fluorescent",   "form",         "gauge",       "grade",
+    "halo",         "hazards",       "height",       "holds",       "id",
+    "ingredients",  "jars",          "length",       "lid",         "light fastness",
+    "line",         "lots",          "made in",      "market",      "mixed",
+    "mixed by",     "name",          "needles",      "notes",       "on",
+    "opened",       "origin",        "parts",        "pots",        "precautions",
+    "price",        "private notes", "product",      "put up",      "replaced by",
+    "rinses clear", "salt",          "says",         "scale step",  "skein",
+    "skeins",       "speckle",       "spoilt",       "spread",      "status",
+    "status note",  "studio",        "swatches",     "tagline",     "tare",
+    "topped up",    "tried on",      "units",        "use by",      "weight",
+    "yarn weight"}; // a lot
 
 // What the files hold, by heading; the nodes stay in the files' trees.
 struct Headings {
