@@ -49,7 +49,9 @@ int run_new(const NewFolder& command, Session& session) {
 
 int run_check(const CheckFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
-    check_own_files(session.library(command.folder), session.diagnostics);
+    const Library library = session.library(command.folder);
+    if (records && session.diagnostics.errors() == 0) check_studio(*records, library, session.diagnostics);
+    check_own_files(library, session.diagnostics);
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
     if (records && status == all_well)
@@ -88,9 +90,10 @@ int run_render(const Render& command, Session& session) {
 
 int run_list(const ListFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
+    const auto english = find_english(session.library(command.folder), session.diagnostics);
     const int status = session.finish();
     // Records with errors may refer to others that are not there.
-    if (records && status == all_well) session.out << list_records(*records);
+    if (records && status == all_well) session.out << list_records(*records, *english);
     if (records && status != all_well) session.err << "nothing is listed before the errors are put right\n";
     return status;
 }

@@ -2,11 +2,23 @@
 
 #include "facts/dye_facts.h"
 #include "facts/rows.h"
+#include "facts/swatches.h"
 #include "facts/wording.h"
 
 namespace dyeleaf {
 
 namespace {
+
+// The line, or "Pink", "Pink to green"; colours that are not recorded count as none.
+std::string group_words(const Language& language, const CardView& card) {
+    if (card.together == Together::by_line) return card.dyes.front()->line;
+    std::vector<HueFamily> families;
+    for (const Dye* dye : card.dyes) {
+        if (const auto colour = deepest_colour(*dye)) families.push_back(hue_family(*colour));
+    }
+    if (families.empty()) return language.say("dye.no colour on card");
+    return hue_range_words(language, families.front(), families.back());
+}
 
 std::vector<FactRow> place_rows() {
     using Row = Rows<CardView>;
@@ -18,9 +30,9 @@ std::vector<FactRow> place_rows() {
             "card.of",
             "both: 3 of 12; with --only, a card of one dye keeps its place in the whole set, cards of several dyes "
             "are counted anew",
-            [](const CardView& v) { return place_words(v.number, v.count); }),
+            [](const CardView& v, const Manner& m) { return place_words(m.language, v.number, v.count); }),
         Row::text("card.group", "what its dyes have in common: a line, or hues",
-                  [](const CardView& v) { return v.group; }),
+                  [](const CardView& v, const Manner& m) { return group_words(m.language, v); }),
     };
 }
 

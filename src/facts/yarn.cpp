@@ -52,22 +52,22 @@ std::optional<UnitSystem> second_system(Units units) {
     return UnitSystem::imperial;
 }
 
-std::string weight_statement(const Base& base, UnitSystem system) {
-    if (system == UnitSystem::imperial) return ounces_words(stated_ounces(base.skein_mass));
-    return mass_words(grams(floor_to(base.skein_mass.number(), base.mass_in_imperial ? 1 : tenth)));
+std::string weight_statement(const Language& language, const Base& base, UnitSystem system) {
+    if (system == UnitSystem::imperial) return ounces_words(language, stated_ounces(base.skein_mass));
+    return mass_words(language, grams(floor_to(base.skein_mass.number(), base.mass_in_imperial ? 1 : tenth)));
 }
 
-std::string length_statement(const Base& base, UnitSystem system) {
+std::string length_statement(const Language& language, const Base& base, UnitSystem system) {
     const bool converted = base.length_in_imperial != (system == UnitSystem::imperial);
     const Length length = base.skein_length;
     if (system == UnitSystem::metric) {
-        return metres_words(converted ? stated_metres(length) : floor_to(length.in_m(), tenth));
+        return metres_words(language, converted ? stated_metres(length) : floor_to(length.in_m(), tenth));
     }
-    return yards_words(converted ? stated_yards(length) : floor_to(length / yard, tenth));
+    return yards_words(language, converted ? stated_yards(length) : floor_to(length / yard, tenth));
 }
 
-std::string put_up_statement(const Base& base, UnitSystem system) {
-    return joined({weight_statement(base, system), length_statement(base, system)}, dot);
+std::string put_up_statement(const Language& language, const Base& base, UnitSystem system) {
+    return joined({weight_statement(language, base, system), length_statement(language, base, system)}, dot);
 }
 
 // Regulation (EU) No 1007/2011, article 9(1): in descending order.
@@ -76,10 +76,10 @@ std::vector<Fibre> by_share(std::vector<Fibre> fibres) {
     return fibres;
 }
 
-std::string fibre_statement(const Base& base) {
+std::string fibre_statement(const Language& language, const Base& base) {
     std::vector<std::string> statements;
     for (const Fibre& fibre : by_share(base.fibres))
-        statements.push_back(fibre_words(fibre));
+        statements.push_back(fibre_words(language, fibre));
     return joined(statements, dot);
 }
 

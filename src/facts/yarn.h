@@ -3,6 +3,7 @@
 
 #include "base/length.h"
 #include "base/quantity.h"
+#include "language/language.h"
 #include "records/records.h"
 
 #include <optional>
@@ -23,13 +24,13 @@ UnitSystem first_system(Units units);
 std::optional<UnitSystem> second_system(Units units);
 
 // The recorded figure as it was written, tenths kept; one worked out from it rounded down as above, grams to 1.
-std::string weight_statement(const Base& base, UnitSystem system); // "100 g"
-std::string length_statement(const Base& base, UnitSystem system); // "420 m"
-std::string put_up_statement(const Base& base, UnitSystem system); // "100 g · 420 m"
+std::string weight_statement(const Language& language, const Base& base, UnitSystem system); // "100 g"
+std::string length_statement(const Language& language, const Base& base, UnitSystem system); // "420 m"
+std::string put_up_statement(const Language& language, const Base& base, UnitSystem system); // "100 g · 420 m"
 
 // Largest share first; equal ones as written.
 std::vector<Fibre> by_share(std::vector<Fibre> fibres);
-std::string fibre_statement(const Base& base); // "75 % merino wool · 25 % polyamide"
+std::string fibre_statement(const Language& language, const Base& base); // "75 % merino wool · 25 % polyamide"
 // In the order of ISO 3758.
 std::vector<Care> in_process_order(std::vector<Care> care);
 

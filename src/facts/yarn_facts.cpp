@@ -13,6 +13,11 @@ namespace {
 
 using Text = std::optional<std::string>;
 
+Text only_if(bool says_so, const Manner& manner, std::string_view key) {
+    if (!says_so) return std::nullopt;
+    return manner.language.say(key);
+}
+
 // --- bases ---
 
 const Vocabulary& fibre_vocabulary() {
@@ -22,7 +27,7 @@ const Vocabulary& fibre_vocabulary() {
         {
             Row::text("fibre.name", "its name", [](const Fibre& fibre) { return fibre.name; }),
             Row::text("fibre.share", "its share of the yarn",
-                      [](const Fibre& fibre) { return percent_words(fibre.share); }),
+                      [](const Fibre& fibre, const Manner& m) { return percent_words(m.language, fibre.share); }),
         }};
     return vocabulary;
 }
@@ -30,30 +35,33 @@ const Vocabulary& fibre_vocabulary() {
 const Vocabulary& care_vocabulary() {
     using Row = Rows<Care>;
     static const Vocabulary vocabulary{
-        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care) { return care.words; })}};
+        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care, const Manner& m) {
+            return care_words(m.language, care);
+        })}};
     return vocabulary;
 }
 
 // A statement in the studio's first system of units.
 template <class Statement> auto first(Statement statement) {
-    return
-        [statement](const BaseView& view) { return statement(*view.base, first_system(view.records->studio.units)); };
+    return [statement](const BaseView& view, const Manner& m) {
+        return statement(m.language, *view.base, first_system(view.records->studio.units));
+    };
 }
 
 // In the second, where tags state both.
 template <class Statement> auto second(Statement statement) {
-    return [statement](const BaseView& view) -> Text {
+    return [statement](const BaseView& view, const Manner& m) -> Text {
         const auto system = second_system(view.records->studio.units);
         if (!system) return std::nullopt;
-        return statement(*view.base, *system);
+        return statement(m.language, *view.base, *system);
     };
 }
 
 // --- lots ---
 
-Text price(const LotView& view) {
+Text price(const LotView& view, const Manner& m) {
     if (!view.lot->price) return std::nullopt;
-    return price_words(*view.lot->price, view.records->studio.currency);
+    return price_words(m.language, *view.lot->price, view.records->studio.currency);
 }
 
 bool may_bleed(const LotView& view) {
@@ -61,11 +69,11 @@ bool may_bleed(const LotView& view) {
                                [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
 }
 
-Text pot(const SkeinView& view) {
+Text pot(const SkeinView& view, const Manner& m) {
     int last = 0;
     for (std::size_t pot = 0; pot < view.lot->pots.size(); ++pot) {
         last += view.lot->pots[pot];
-        if (view.number <= last) return pot_words(static_cast<int>(pot));
+        if (view.number <= last) return pot_words(m.language, static_cast<int>(pot));
     }
     return std::nullopt;
 }
@@ -81,7 +89,7 @@ const Vocabulary& base_vocabulary() {
             Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
             Row::text("base.fibres", "its fibres, largest share first",
-                      [](const BaseView& v) { return fibre_statement(*v.base); }),
+                      [](const BaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
             Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
                       [](const BaseView& v) { return by_share(v.base->fibres); }),
             Row::text("base.weight", "of one skein", first(weight_statement)),
@@ -92,14 +100,16 @@ const Vocabulary& base_vocabulary() {
             Row::text("base.put_up", "weight and length", first(put_up_statement)),
             Row::text("base.put_up.other", "in the other units, where both are used", second(put_up_statement)),
             Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
-                      [](const BaseView& v) { return words(v.base->put_up); }),
+                      [](const BaseView& v, const Manner& m) { return words(m.language, v.base->put_up); }),
             Row::text("base.yarn_weight", "the dyer's word for how thick it is",
                       [](const BaseView& v) { return v.base->yarn_weight; }),
             Row::text("base.gauge", "as recorded", [](const BaseView& v) { return v.base->gauge; }),
             Row::text("base.needles", "as recorded", [](const BaseView& v) { return v.base->needles; }),
             Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
             Row::text("base.care", "its care in words, on one line",
-                      [](const BaseView& v) { return care_words(in_process_order(v.base->care)); }),
+                      [](const BaseView& v, const Manner& m) {
+                          return care_words(m.language, in_process_order(v.base->care));
+                      }),
             Row::list("base.care_list", "the same one by one", care_vocabulary(),
                       [](const BaseView& v) { return in_process_order(v.base->care); }),
             Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
@@ -115,11 +125,11 @@ const Vocabulary& lot_vocabulary() {
             Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
             Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
             Row::text("lot.dyed", "the day it was dyed, where known",
-                      [](const LotView& v) { return short_date(v.lot->dyed); }),
+                      [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
             Row::text("lot.price", "the price of one skein", price),
             Row::text("price.text", "the same", price),
             Row::text("price.blank", "there only if no price is recorded, to head an empty box",
-                      [](const LotView& v) { return v.lot->price ? std::string_view{} : price_box_words; }),
+                      [](const LotView& v, const Manner& m) { return only_if(!v.lot->price, m, "price.box"); }),
             Row::text("lot.skeins", "how many skeins were dyed",
                       [](const LotView& v) { return std::to_string(v.lot->skeins); }),
             Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
@@ -128,13 +138,13 @@ const Vocabulary& lot_vocabulary() {
                           return std::to_string(v.lot->pots.size());
                       }),
             Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
-                      [](const LotView& v) { return v.lot->alternate ? alternate_words : std::string_view{}; }),
+                      [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
-                      [](const LotView& v) { return may_bleed(v) ? wash_apart_words : std::string_view{}; }),
+                      [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
             Row::patch("lot.patch", "its colour, where one was taken",
-                       [](const LotView& v) -> std::optional<Patch> {
+                       [](const LotView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.lot->colour) return std::nullopt;
-                           return patch_of(*v.records, *v.lot);
+                           return patch_of(m.language, *v.records, *v.lot);
                        }),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
         }};
@@ -150,8 +160,9 @@ const Vocabulary& skein_vocabulary() {
                       [](const SkeinView& v) { return std::to_string(v.number); }),
             Row::text("skein.count", "how many skeins were dyed",
                       [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
-            Row::text("skein.of", "both: 3 of 12",
-                      [](const SkeinView& v) { return place_words(v.number, v.lot->skeins); }),
+            Row::text(
+                "skein.of", "both: 3 of 12",
+                [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
             Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
         }};
     return vocabulary;

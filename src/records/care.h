@@ -1,4 +1,4 @@
-// Care treatments as records write them and as words print them, after the processes of ISO 3758.
+// Care treatments as records write them, after the processes of ISO 3758.
 #pragma once
 
 #include <optional>
@@ -14,7 +14,7 @@ enum class CareProcess { wash, bleach, dry, iron, professional };
 struct Care {
     CareProcess process;
     std::string_view key;   // as recorded: "wash 30 gentle"
-    std::string_view words; // as printed: "Wash 30 °C, gentle"
+    std::string_view words; // in plain English, by which a sentence is recognised: "Wash 30 °C, gentle"
 };
 
 // Every treatment that records may name, in printing order.

@@ -26,6 +26,14 @@ std::optional<std::vector<std::string>> read_lines(const Node& node, const std::
     return lines;
 }
 
+// Which languages there are is known where the layouts are.
+std::optional<Sourced<std::string>> read_language_code(const Node& node, const std::string& what,
+                                                       Diagnostics& diagnostics) {
+    auto code = read_text(node, what, diagnostics);
+    if (!code) return std::nullopt;
+    return Sourced<std::string>{lower_case(*code), node.spot};
+}
+
 Currency read_currency(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto code = read_text(node, what, diagnostics);
     if (code) {
@@ -58,6 +66,8 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    studio.language = optional_field(fields, "language", read_language_code);
+    studio.second_language = optional_field(fields, "second language", read_language_code);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

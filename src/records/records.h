@@ -44,6 +44,8 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
+    std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
+    std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
     Spot spot;
 };
 

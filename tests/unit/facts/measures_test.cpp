@@ -1,3 +1,4 @@
+#include "english.h"
 #include "facts/jar_label.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
@@ -24,11 +25,11 @@ TEST_CASE("stock volumes", "[facts]") {
 }
 
 TEST_CASE("stock volumes print whole, and to a tenth below 10 mL", "[facts]") {
-    CHECK(volume_words(stock_per_hundred_grams(percent(0.5))) == "50\u00a0mL");
-    CHECK(volume_words(millilitres(365.25)) == "365\u00a0mL");
-    CHECK(volume_words(millilitres(7.5)) == "7.5\u00a0mL");
-    CHECK(volume_words(millilitres(9.96)) == "10\u00a0mL");
-    CHECK(volume_words(millilitres(0.04)) == "0.04\u00a0mL");
+    CHECK(volume_words(english(), stock_per_hundred_grams(percent(0.5))) == "50\u00a0mL");
+    CHECK(volume_words(english(), millilitres(365.25)) == "365\u00a0mL");
+    CHECK(volume_words(english(), millilitres(7.5)) == "7.5\u00a0mL");
+    CHECK(volume_words(english(), millilitres(9.96)) == "10\u00a0mL");
+    CHECK(volume_words(english(), millilitres(0.04)) == "0.04\u00a0mL");
 }
 
 // Common practice: π (D + 0.1 mm) + 5 mm.
@@ -70,8 +71,8 @@ TEST_CASE("ounces are rounded down to a tenth", "[facts]") {
 
 TEST_CASE("tags state yarn in the studio's units", "[facts]") {
     const Base base = full_base();
-    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 420\u00a0m");
-    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 455\u00a0yd");
+    CHECK(put_up_statement(english(), base, UnitSystem::metric) == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(put_up_statement(english(), base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 455\u00a0yd");
     CHECK(first_system(Units::imperial) == UnitSystem::imperial);
     CHECK(first_system(Units::both) == UnitSystem::metric);
     CHECK(second_system(Units::both) == UnitSystem::imperial);
@@ -81,7 +82,7 @@ TEST_CASE("tags state yarn in the studio's units", "[facts]") {
 
 // Regulation (EU) No 1007/2011, article 9(1).
 TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") {
-    CHECK(fibre_statement(full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
+    CHECK(fibre_statement(english(), full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
     const auto fibres = by_share({{"silk", percent(30)}, {"wool", percent(40)}, {"mohair", percent(30)}});
     CHECK(fibres[0].name == "wool");
     CHECK(fibres[1].name == "silk");
@@ -90,7 +91,7 @@ TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") 
 
 // ISO 3758: washing, bleaching, drying, ironing, professional care.
 TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
-    CHECK(care_words(in_process_order(full_base().care)) == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(care_words(english(), in_process_order(full_base().care)) == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");
 }
 
 namespace {
@@ -116,36 +117,36 @@ TEST_CASE("a recorded figure is stated as it was written", "[facts]") {
                                                                        {104.5, "104.5\u00a0m"},
                                                                        {12.3, "12.3\u00a0m"},
                                                                        {104.59, "104.5\u00a0m"}}));
-    CHECK(length_statement(skein_of(grams(100), metres(length)), UnitSystem::metric) == stated);
-    CHECK(weight_statement(skein_of(grams(115.5), metres(1)), UnitSystem::metric) == "115.5\u00a0g");
-    CHECK(weight_statement(skein_of(grams(99.96), metres(1)), UnitSystem::metric) == "99.9\u00a0g");
+    CHECK(length_statement(english(), skein_of(grams(100), metres(length)), UnitSystem::metric) == stated);
+    CHECK(weight_statement(english(), skein_of(grams(115.5), metres(1)), UnitSystem::metric) == "115.5\u00a0g");
+    CHECK(weight_statement(english(), skein_of(grams(99.96), metres(1)), UnitSystem::metric) == "99.9\u00a0g");
     for (int tenths = 1; tenths <= 20000; ++tenths) {
         const double figure = tenths / 10.0;
         const Base metric = skein_of(grams(figure), metres(figure));
         const Base imperial = imperial_skein_of(figure, figure);
-        REQUIRE(weight_statement(metric, UnitSystem::metric) == mass_words(grams(figure)));
-        REQUIRE(length_statement(metric, UnitSystem::metric) == metres_words(figure));
-        REQUIRE(weight_statement(imperial, UnitSystem::imperial) == ounces_words(figure));
-        REQUIRE(length_statement(imperial, UnitSystem::imperial) == yards_words(figure));
+        REQUIRE(weight_statement(english(), metric, UnitSystem::metric) == mass_words(english(), grams(figure)));
+        REQUIRE(length_statement(english(), metric, UnitSystem::metric) == metres_words(english(), figure));
+        REQUIRE(weight_statement(english(), imperial, UnitSystem::imperial) == ounces_words(english(), figure));
+        REQUIRE(length_statement(english(), imperial, UnitSystem::imperial) == yards_words(english(), figure));
     }
 }
 
 // Exact units of 1959: 366 m = 400.26 yd, 84 m = 91.86 yd, 30 m = 32.8 yd; 437 yd = 399.6 m, 4 oz = 113.4 g.
 // Rounding down is common practice.
 TEST_CASE("a figure worked out from the recorded one is rounded down", "[facts]") {
-    CHECK(put_up_statement(skein_of(grams(100), metres(366)), UnitSystem::imperial) ==
+    CHECK(put_up_statement(english(), skein_of(grams(100), metres(366)), UnitSystem::imperial) ==
           "3.5\u00a0oz\u00a0· 400\u00a0yd");
-    CHECK(length_statement(skein_of(grams(50), metres(84)), UnitSystem::imperial) == "90\u00a0yd");
-    CHECK(length_statement(skein_of(grams(20), metres(30)), UnitSystem::imperial) == "32\u00a0yd");
+    CHECK(length_statement(english(), skein_of(grams(50), metres(84)), UnitSystem::imperial) == "90\u00a0yd");
+    CHECK(length_statement(english(), skein_of(grams(20), metres(30)), UnitSystem::imperial) == "32\u00a0yd");
     const Base imperial = imperial_skein_of(4, 437);
-    CHECK(put_up_statement(imperial, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
-    CHECK(put_up_statement(imperial, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m");
+    CHECK(put_up_statement(english(), imperial, UnitSystem::imperial) == "4\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(english(), imperial, UnitSystem::metric) == "113\u00a0g\u00a0· 395\u00a0m");
 }
 
 TEST_CASE("weight and length may be written in different systems", "[facts]") {
     Base base = imperial_skein_of(1, 437);
     base.mass_in_imperial = false;
     base.skein_mass = grams(100);
-    CHECK(put_up_statement(base, UnitSystem::metric) == "100\u00a0g\u00a0· 395\u00a0m");
-    CHECK(put_up_statement(base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
+    CHECK(put_up_statement(english(), base, UnitSystem::metric) == "100\u00a0g\u00a0· 395\u00a0m");
+    CHECK(put_up_statement(english(), base, UnitSystem::imperial) == "3.5\u00a0oz\u00a0· 437\u00a0yd");
 }

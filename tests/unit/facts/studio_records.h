@@ -112,7 +112,7 @@ inline Base full_base() {
     base.gauge = "30 stitches = 10 cm";
     base.needles = "2.25–2.75 mm";
     base.origin = "spun in Portugal";
-    base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Wash by hand"}};
+    base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Hand wash"}};
     base.notes = "four plies";
     return base;
 }

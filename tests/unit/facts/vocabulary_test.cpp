@@ -1,5 +1,6 @@
 // Every name that a layout may use, asked of full records and of almost empty ones.
 
+#include "english.h"
 #include "facts/items.h"
 #include "studio_records.h"
 
@@ -12,11 +13,11 @@ using namespace dyeleaf;
 
 namespace {
 
-constexpr Date today{2026, 11, 30};
+const Printing printing{{english()}, nullptr, {2026, 11, 30}};
 
 std::vector<Item> items(const Records& records, ItemKind kind, std::optional<Grouping> grouping = std::nullopt) {
     Diagnostics diagnostics;
-    std::vector<Item> result = make_items(records, kind, grouping, {}, today, diagnostics);
+    std::vector<Item> result = make_items(records, kind, grouping, {}, printing, diagnostics);
     CHECK(diagnostics.errors() == 0);
     return result;
 }
@@ -295,7 +296,7 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "lot.alternate") == "Skeins differ a little: alternate two as you knit");
     CHECK(text(third, "base.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
     CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
-    CHECK(text(third, "base.care") == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(text(third, "base.care") == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");
     const Facts bare = skeins.back().facts;
     CHECK(text(bare, "price.blank") == "Price");
     CHECK(text(bare, "skein.pot") == "(none)");
