@@ -52,6 +52,9 @@ void check_cautions(const Design& design, Diagnostics& diagnostics) {
     Finder finder;
     finder.look(design.front);
     if (design.back) finder.look(*design.back);
+    // The sheet's words may stand in one text or in two.
+    if (finder.found.contains(CautionKind::signal) && finder.found.contains(CautionKind::statements))
+        finder.found.insert(CautionKind::hazards);
     for (const CautionName& caution : cautions) {
         if (finder.found.contains(caution.kind)) continue;
         diagnostics.error(design.spot,

@@ -1,6 +1,7 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_hazards.h"
 #include "facts/colour.h"
 #include "facts/mix.h"
 
@@ -39,6 +40,7 @@ void check_rounding(const Records& records, const Jar& jar, Diagnostics& diagnos
 } // namespace
 
 void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics) {
+    check_hazards(dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
                      dye.name + " at " + decimal(swatch.depth.number(), 4) + " % on " +
@@ -52,6 +54,13 @@ void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics)
 
 void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics) {
     check_rounding(records, jar, diagnostics);
+    for (const Part& part : jar.parts) {
+        if (part.is_dye) {
+            check_hazards(records.dye(part.id.value), diagnostics);
+        } else {
+            check_hazards(records.ingredient(part.id.value), diagnostics);
+        }
+    }
 }
 
 void check_base(const Records&, const Base&, Diagnostics&) {}

@@ -1,7 +1,7 @@
 #include "facts/jar_facts.h"
 
 #include "base/words.h"
-#include "facts/hazards.h"
+#include "facts/hazard_facts.h"
 #include "facts/jar_label.h"
 #include "facts/jar_wording.h"
 #include "facts/mix.h"
@@ -79,6 +79,10 @@ Text dye_lots(const JarView& view) {
     return joined_once(lots);
 }
 
+HazardSummary hazards_in(const JarView& view) {
+    return hazards_of(*view.records, *view.jar);
+}
+
 const Dye* first_dye(const JarView& view) {
     const Dyes dyes = dyes_in(view);
     return dyes.empty() ? nullptr : dyes.front();
@@ -92,6 +96,10 @@ struct PartView {
     std::size_t index = 0;
     [[nodiscard]] const MixPart& part() const { return mix.parts[index]; }
     [[nodiscard]] const Part& recorded() const { return of.jar->parts[index]; }
+    [[nodiscard]] HazardSummary hazards() const {
+        const std::string& id = recorded().id.value;
+        return recorded().is_dye ? hazards_of(of.records->dye(id)) : hazards_of(of.records->ingredient(id));
+    }
 };
 
 const Vocabulary& part_vocabulary() {
@@ -100,6 +108,9 @@ const Vocabulary& part_vocabulary() {
         "part",
         {
             Row::text("part.name", "the dye or what goes with it", [](const PartView& v) { return v.part().name; }),
+            Row::text(
+                "part.hazards", "the codes of its sheet, where there are any",
+                [](const PartView& v) { return code_words(v.hazards().label.statements); }, from_sheet),
             Row::text("part.parts", "how much of it, as stated",
                       [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); }),
             Row::text("part.share", "its share by weight, where it can be known",
@@ -242,12 +253,29 @@ std::vector<FactRow> caution_rows() {
         always("caution.airtight", "to keep it shut and dry", "caution.airtight"),
         always("caution.airtight.short", "the same for lids", "caution.airtight brief"),
         Row::text(
-            "caution.hazards", "the codes of the suppliers' sheets, or that there are none, or no data",
-            [](const JarView& v, const Manner& m) { return hazard_words(m.language, hazards_of(*v.records, *v.jar)); }),
-        Row::text("caution.hazards.short", "the same for lids",
-                  [](const JarView& v, const Manner& m) {
-                      return hazard_words_brief(m.language, hazards_of(*v.records, *v.jar));
-                  }),
+            "caution.signal", "the signal word of the codes, where they have one",
+            [](const JarView& v, const Manner& m) {
+                const auto signal = hazards_in(v).label.signal;
+                return signal ? signal_words(m.language, *signal) : std::string{};
+            },
+            from_sheet),
+        Row::text(
+            "caution.statements",
+            "what the suppliers' sheets say, or that they list nothing, or that there are no data",
+            [](const JarView& v, const Manner& m) {
+                return unsigned_hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards", "signal word and statements",
+            [](const JarView& v, const Manner& m) {
+                return hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards.short", "signal word and codes, for lids",
+            [](const JarView& v, const Manner& m) { return hazard_words_brief(m.language, hazards_in(v)); },
+            from_sheet),
     };
 }
 
@@ -276,6 +304,7 @@ const Vocabulary& jar_vocabulary() {
         Vocabulary jar{"jar", identity_rows()};
         for (auto* more : {mix_rows, date_rows, caution_rows, size_rows})
             std::ranges::move(more(), std::back_inserter(jar.rows));
+        std::ranges::move(hazard_rows<JarView>("jar", hazards_in), std::back_inserter(jar.rows));
         return jar;
     }();
     return vocabulary;

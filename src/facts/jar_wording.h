@@ -1,7 +1,6 @@
-// The words for what is in a jar, and its cautions.
+// The words for what is in a jar, .
 #pragma once
 
-#include "facts/hazards.h"
 #include "facts/mix.h"
 #include "language/language.h"
 #include "records/records.h"
@@ -10,10 +9,6 @@
 #include <string>
 
 namespace dyeleaf {
-
-// Cautions. A brief form is for lids.
-std::string hazard_words(const Language& language, const HazardSummary& hazards);
-std::string hazard_words_brief(const Language& language, const HazardSummary& hazards);
 
 // A mix. Strength is always by weight, whatever the basis.
 // "50 %", "≈ 27 %"; nothing where it is unknown.

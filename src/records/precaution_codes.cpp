@@ -47,6 +47,10 @@ constexpr std::array<std::string_view, 150> codes = {
     "P371+P380+P375", "P402+P404",      "P403+P233",      "P403+P235",
     "P410+P403",      "P410+P412"};
 
+constexpr std::array<std::string_view, 20> blanks = {"P230", "P231", "P236", "P241", "P250", "P264", "P280",
+                                                     "P310", "P311", "P312", "P320", "P321", "P352", "P378",
+                                                     "P401", "P406", "P411", "P413", "P501", "P503"};
+
 } // namespace
 
 std::span<const std::string_view> precaution_codes() {
@@ -55,6 +59,11 @@ std::span<const std::string_view> precaution_codes() {
 
 bool is_precaution_code(std::string_view code) {
     return std::ranges::find(codes, code) != codes.end();
+}
+
+bool is_precaution_with_blank(std::string_view code) {
+    return std::ranges::any_of(blanks,
+                               [&](std::string_view blank) { return code.find(blank) != std::string_view::npos; });
 }
 
 } // namespace dyeleaf

@@ -10,5 +10,7 @@ namespace dyeleaf {
 // version of 2021, and those that the UN has added since (GHS, ninth and tenth edition, annex 3).
 std::span<const std::string_view> precaution_codes();
 bool is_precaution_code(std::string_view code);
+// Whether its text, or that of one of its parts, has a blank that the supplier's sheet fills in: "Wash … thoroughly".
+bool is_precaution_with_blank(std::string_view code);
 
 } // namespace dyeleaf

@@ -258,7 +258,21 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(full, "jar.topped_up") == "topped up Jan 2027");
     CHECK(text(full, "jar.use_by") == "Nov 2027");
     CHECK(text(full, "jar.dye_lot") == "77120 + 77188");
-    CHECK(text(full, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334");
+    CHECK(text(full, "caution.hazards") == "Danger: May cause an allergic skin reaction. May cause allergy or asthma "
+                                           "symptoms or breathing difficulties if inhaled.");
+    CHECK(text(full, "caution.signal") == "Danger");
+    CHECK(text(full, "caution.hazards.short") == "Danger: H317 H334");
+    CHECK(text(full, "jar.signal_word") == "Danger");
+    CHECK(text(full, "jar.hazard_codes") == "H317 H334");
+    const auto pictograms = list(full, "jar.pictograms");
+    REQUIRE(pictograms.size() == 1);
+    CHECK(std::get<Symbol>(pictograms[0].find("pictogram.symbol").value()).key == "ghs/GHS08");
+    CHECK(text(pictograms[0], "pictogram.name") == "health hazard");
+    CHECK(text(pictograms[0], "pictogram.word") == "(none)");
+    const auto statements = list(full, "jar.hazard_statements");
+    REQUIRE(statements.size() == 2);
+    CHECK(text(statements[0], "statement.code") == "H317");
+    CHECK(text(statements[0], "statement.text") == "May cause an allergic skin reaction.");
     CHECK(std::get<Length>(full.find("jar.wrap.length").value()) == mm(137.3));
     CHECK(std::get<Length>(full.find("jar.lid.diameter").value()) == mm(36));
 
@@ -271,8 +285,9 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(sparse, "jar.salt") == "salt type not recorded");
     CHECK(text(sparse, "jar.class") == "class not recorded + acid");
     CHECK(text(sparse, "jar.lines") == "Tarnbeck milling + Fenlight acid");
-    CHECK(text(sparse, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334. Hazard data not on file for "
-                                             "Ember: treat as harmful if breathed in");
+    CHECK(text(sparse, "caution.hazards") == "Danger: May cause an allergic skin reaction. May cause allergy or asthma "
+                                             "symptoms or breathing difficulties if inhaled. Hazard data not on file "
+                                             "for Ember: treat as harmful if breathed in.");
     const auto parts = list(sparse, "jar.parts");
     REQUIRE(parts.size() == 3);
     CHECK(text(parts[0], "part.parts") == "2\u00a0parts");
