@@ -98,6 +98,15 @@ int run_list(const ListFolder& command, Session& session) {
     return status;
 }
 
+int run_facts(const ShowFacts& command, Session& session) {
+    const auto date = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
+    std::optional<std::string> facts;
+    if (date) facts = show_facts(command, session.library(command.folder), *date, session.diagnostics);
+    const int status = session.finish();
+    if (facts && status == all_well) session.out << *facts;
+    return status;
+}
+
 // A folder that was named must be there; none named means the bundled ones alone.
 bool is_there(const std::optional<std::filesystem::path>& folder, Diagnostics& diagnostics) {
     std::error_code ignored;
@@ -126,6 +135,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
+                                 [&](const ShowFacts& one) { return run_facts(one, session); },
                                  [&](const ShowLayouts& one) { return run_layouts(one, session); },
                                  [&](const ShowStocks& one) { return run_stocks(one, session); }},
                       command);

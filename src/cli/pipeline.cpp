@@ -2,6 +2,7 @@
 
 #include "base/words.h"
 #include "cli/caption.h"
+#include "cli/fact_list.h"
 #include "facts/checks.h"
 #include "facts/items.h"
 #include "facts/wording.h"
@@ -139,8 +140,8 @@ struct Languages {
     Language first;
     std::optional<Language> second;
 
-    [[nodiscard]] Printing printing(const Date& today) const {
-        return {{first, false}, second ? &*second : nullptr, today};
+    [[nodiscard]] Printing printing(const Date& today, bool mono) const {
+        return {{first, mono}, second ? &*second : nullptr, today};
     }
 };
 
@@ -174,6 +175,13 @@ std::string caption_text(const Design& design, std::size_t sheet, std::size_t sh
                   dot);
 }
 
+PlacedLabel in_grey(PlacedLabel label) {
+    for (auto* side : {&label.front, &label.back}) {
+        if (*side) *side = std::make_shared<const DisplayList>(in_grey(**side));
+    }
+    return label;
+}
+
 void warn_of_older_pages(const Press& press, Diagnostics& diagnostics) {
     std::error_code ignored;
     const auto next = press.page_after_last();
@@ -198,6 +206,7 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
             if (placed != slot.label) {
                 const Size size = trims[slot.label].size;
                 label = place_label(design, items[slot.label], size, typesetter, diagnostics);
+                if (printing.manner.mono) label = in_grey(label);
                 placed = slot.label;
             }
             fronts.push_back(label.front);
@@ -228,6 +237,15 @@ void check_studio(const Records& records, const Library& library, Diagnostics& d
     check_facts(records, diagnostics);
 }
 
+std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,
+                                      Diagnostics& diagnostics) {
+    const auto records = read_studio(request.folder, diagnostics);
+    if (!records || diagnostics.errors() > 0) return std::nullopt;
+    const auto languages = languages_of(records->studio, library, diagnostics);
+    if (!languages) return std::nullopt;
+    return list_facts(*records, request.id, languages->printing(today, false), diagnostics);
+}
+
 void check_own_files(const Library& library, Diagnostics& diagnostics) {
     const Typesetter typesetter{font_folders(library), diagnostics};
     for (const LibraryFile& file : find_stocks(library)) {
@@ -252,7 +270,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     const auto languages = languages_of(records->studio, library, diagnostics);
     if (!stock || !languages || !sound()) return std::nullopt;
 
-    const Printing printing = languages->printing(today);
+    const Printing printing = languages->printing(today, request.mono);
     const auto items =
         make_items(*records, design->items, design->grouping, Selection{request.only}, printing, diagnostics);
     if (items.empty() && sound()) {

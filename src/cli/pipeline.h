@@ -25,6 +25,10 @@ void check_studio(const Records& records, const Library& library, Diagnostics& d
 // Reads every layout and stock of the dyer's own; the complaints are the result.
 void check_own_files(const Library& library, Diagnostics& diagnostics);
 
+// Every fact of one record; nothing where the diagnostics have errors.
+std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,
+                                      Diagnostics& diagnostics);
+
 struct OutputFile {
     std::filesystem::path path;
     std::string bytes;

@@ -71,9 +71,11 @@ std::vector<FactRow> identity_rows() {
         DyeRow::text("dye.id", "its id in the records", [](const DyeView& v) { return v.dye->id.value; }),
         DyeRow::text("dye.name", "its name", [](const DyeView& v) { return v.dye->name; }),
         DyeRow::text("dye.line", "the line it belongs to", [](const DyeView& v) { return v.dye->line; }),
-        DyeRow::text("dye.code", "its short code", [](const DyeView& v) { return v.dye->code; }),
+        DyeRow::text("dye.code", "its short code", [](const DyeView& v) { return v.dye->code; },
+                     {"", "as recorded; the id where no code is recorded", ""}),
         DyeRow::text("dye.same_name", "where else there is a dye of this name",
-                     [](const DyeView& v, const Manner& m) { return namesake_words(m.language, *v.records, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return namesake_words(m.language, *v.records, *v.dye); },
+                     {"", "looked for among all dyes, letters alike whether small or capital", ""}),
         DyeRow::text("dye.class", "acid, reactive …", [](const DyeView& v) { return v.dye->dye_class; }),
         DyeRow::text("dye.product", "the supplier's name for it", [](const DyeView& v) { return v.dye->product; }),
         DyeRow::text("dye.batch", "the supplier's batch", [](const DyeView& v) { return v.dye->batch; }),
@@ -81,15 +83,19 @@ std::vector<FactRow> identity_rows() {
                      [](const DyeView& v, const Manner& m) { return short_date(m.language, v.dye->opened); }),
         DyeRow::text("dye.form", "powder, liquid …", [](const DyeView& v) { return v.dye->form; }),
         DyeRow::text("dye.status", "Discontinued or Reformulated; not there while it is current",
-                     [](const DyeView& v, const Manner& m) { return status_words(m.language, v.dye->status); }),
+                     [](const DyeView& v, const Manner& m) { return status_words(m.language, v.dye->status); },
+                     {"", "from “status”", ""}),
         DyeRow::text("dye.status.note", "the dyer's note on that", [](const DyeView& v) { return v.dye->status_note; }),
-        DyeRow::text("dye.replaced_by", "what to use instead", replacement),
-        DyeRow::text("dye.family", "the family of its deepest colour: pink, red …",
-                     [](const DyeView& v, const Manner& m) -> Text {
-                         const auto colour = deepest_colour(*v.dye);
-                         if (!colour) return std::nullopt;
-                         return std::string{words(m.language, hue_family(*colour))};
-                     }),
+        DyeRow::text("dye.replaced_by", "what to use instead", replacement,
+                     {"", "name and code of the dye that “replaced by” means", ""}),
+        DyeRow::text(
+            "dye.family", "the family of its deepest colour: pink, red …",
+            [](const DyeView& v, const Manner& m) -> Text {
+                const auto colour = deepest_colour(*v.dye);
+                if (!colour) return std::nullopt;
+                return std::string{words(m.language, hue_family(*colour))};
+            },
+            {"", "by the hue angle of the deepest recorded colour in CIELAB, D50", "families by eye, our own"}),
         DyeRow::text("dye.notes", "the dyer's notes", [](const DyeView& v) { return v.dye->notes; }),
     };
 }
@@ -97,31 +103,41 @@ std::vector<FactRow> identity_rows() {
 std::vector<FactRow> behaviour_rows() {
     return {
         DyeRow::text("dye.fluorescent", "there only if it is fluorescent",
-                     [](const DyeView& v, const Manner& m) { return fluorescent_words(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return fluorescent_words(m.language, *v.dye); },
+                     {"", "from “fluorescent”", ""}),
         DyeRow::text("dye.bleeds", "there only if it bleeds",
-                     [](const DyeView& v, const Manner& m) { return bleeding_words(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return bleeding_words(m.language, *v.dye); },
+                     {"", "from “bleeds”", ""}),
         DyeRow::text("dye.crocks", "there only if it rubs off",
-                     [](const DyeView& v, const Manner& m) { return crocking_words(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return crocking_words(m.language, *v.dye); },
+                     {"", "from “crocks”", ""}),
         DyeRow::text("dye.rinses", "there only if it never rinses clear",
-                     [](const DyeView& v, const Manner& m) { return rinsing_words(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return rinsing_words(m.language, *v.dye); },
+                     {"", "from “rinses clear”", ""}),
         DyeRow::text("dye.light_fastness", "as recorded", [](const DyeView& v) { return v.dye->light_fastness; }),
         DyeRow::text("dye.warnings", "bleeding, rubbing off, rinsing and light fastness on one line",
-                     [](const DyeView& v, const Manner& m) { return warning_words(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return warning_words(m.language, *v.dye); },
+                     {"", "what is recorded of these", ""}),
         DyeRow::text("dye.breaks", "Breaks into, Does not break, or that nobody has tried",
-                     [](const DyeView& v, const Manner& m) { return words(m.language, breaks(*v.dye)); }),
+                     [](const DyeView& v, const Manner& m) { return words(m.language, breaks(*v.dye)); },
+                     {"", "from “breaks into”: a list, an empty list, or no list at all", ""}),
         DyeRow::text("dye.breaks.known_not", "there only if it is known not to break",
                      [](const DyeView& v, const Manner& m) {
                          return only_if(breaks(*v.dye) == Breaks::no, m, "breaking.known not");
-                     }),
+                     },
+                     {"", "“breaks into” is an empty list", ""}),
         DyeRow::text("dye.breaks.not_tried", "there only if nobody has tried",
                      [](const DyeView& v, const Manner& m) {
                          return only_if(breaks(*v.dye) == Breaks::not_tried, m, "breaking.not tried");
-                     }),
+                     },
+                     {"", "“breaks into” is not recorded", ""}),
         DyeRow::list("dye.components", "the colours it breaks into", component_vocabulary(), component_views),
         DyeRow::text("dye.component_names", "the names of the colours it breaks into, where recorded",
-                     [](const DyeView& v) { return component_names(*v.dye); }),
+                     [](const DyeView& v) { return component_names(*v.dye); },
+                     {"", "those of “breaks into” that have names", ""}),
         DyeRow::text("dye.speckle", "how it speckles, or that nobody has tried",
-                     [](const DyeView& v, const Manner& m) { return speckle_words(m.language, v.dye->speckle); }),
+                     [](const DyeView& v, const Manner& m) { return speckle_words(m.language, v.dye->speckle); },
+                     {"", "grade and spread of “speckle”", ""}),
         DyeRow::text("dye.speckle.grade", "clean, soft, hazy or blotchy",
                      [](const DyeView& v, const Manner& m) -> Text {
                          if (!v.dye->speckle) return std::nullopt;
@@ -137,9 +153,9 @@ std::vector<FactRow> behaviour_rows() {
                          if (!v.dye->speckle) return std::nullopt;
                          return short_date(m.language, v.dye->speckle->tried_on);
                      }),
-        DyeRow::text(
-            "dye.speckle.not_tried", "there only if nobody has tried",
-            [](const DyeView& v, const Manner& m) { return only_if(!v.dye->speckle, m, "speckle.not tried"); }),
+        DyeRow::text("dye.speckle.not_tried", "there only if nobody has tried",
+                     [](const DyeView& v, const Manner& m) { return only_if(!v.dye->speckle, m, "speckle.not tried"); },
+                     {"", "“speckle” is not recorded", ""}),
         DyeRow::text("dye.hazards", "codes of the supplier's sheet, or that there are none, or no data",
                      [](const DyeView& v, const Manner& m) { return hazards(m.language, v); }),
     };
@@ -148,35 +164,43 @@ std::vector<FactRow> behaviour_rows() {
 std::vector<FactRow> swatch_rows() {
     return {
         DyeRow::patch("dye.swatch.deepest", "its deepest swatch",
-                      [](const DyeView& v, const Manner& m) { return deepest_patch(m.language, *v.records, *v.dye); }),
+                      [](const DyeView& v, const Manner& m) { return deepest_patch(m.language, *v.records, *v.dye); },
+                      {"", "the greatest depth with a colour, else the greatest", ""}),
         DyeRow::text("dye.swatch.deepest.label", "depth and base of that: 2 % on Plain Sock",
                      [](const DyeView& v, const Manner& m) -> Text {
                          const Swatch* swatch = deepest_swatch(*v.dye);
                          if (swatch == nullptr) return std::nullopt;
                          return label_words(m.language, *swatch, v.records->base(swatch->base.value));
-                     }),
+                     },
+                     {"", "depth and base of the deepest swatch", ""}),
         DyeRow::text("dye.deepest.stock", "how much 1 % stock dyes 100 g as deep as that",
                      [](const DyeView& v, const Manner& m) -> Text {
                          const Swatch* swatch = deepest_swatch(*v.dye);
                          if (swatch == nullptr) return std::nullopt;
                          return volume_words(m.language, stock_per_hundred_grams(swatch->depth));
-                     }),
+                     },
+                     {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
+                      "textbook rule for dyeing recipes"}),
         DyeRow::text("dye.swatch.count", "how many swatches there are",
-                     [](const DyeView& v) { return std::to_string(v.dye->swatches.size()); }),
+                     [](const DyeView& v) { return std::to_string(v.dye->swatches.size()); }, {"", "counted", ""}),
         DyeRow::text(
             "dye.unswatched", "there only if there are no swatches",
-            [](const DyeView& v, const Manner& m) { return only_if(v.dye->swatches.empty(), m, "dye.unswatched"); }),
+            [](const DyeView& v, const Manner& m) { return only_if(v.dye->swatches.empty(), m, "dye.unswatched"); },
+            {"", "no swatches are recorded", ""}),
         DyeRow::text("dye.date", "the last day it was swatched, where known",
-                     [](const DyeView& v, const Manner& m) { return latest_date(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return latest_date(m.language, *v.dye); },
+                     {"", "the latest of its swatches’ days", ""}),
         DyeRow::text("dye.dates",
                      "when it was swatched, where known: a day, or the first to the last, and how many are undated",
-                     [](const DyeView& v, const Manner& m) { return known_dates(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return known_dates(m.language, *v.dye); },
+                     {"", "the first and the last of its swatches’ days", ""}),
         DyeRow::list("dye.swatches", "its swatches, base by base, lightest first", swatch_vocabulary(),
-                     [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); }),
+                     [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); },
+                     {"", "by base as first recorded, then lightest first", ""}),
         DyeRow::list("dye.bases", "the bases it was swatched on, with the swatches on each", swatched_base_vocabulary(),
-                     base_views),
+                     base_views, {"", "in the order of its swatches", ""}),
         DyeRow::list("dye.depths", "its depths, lightest first, with a patch for each base", depth_vocabulary(),
-                     depth_views),
+                     depth_views, {"", "each depth once, lightest first", ""}),
     };
 }
 

@@ -25,7 +25,8 @@ const Vocabulary& cell_vocabulary() {
             Row::patch("cell.patch", "the colour at this depth on this base; an empty frame where it was not swatched",
                        [](const CellView& v, const Manner& m) {
                            return patch_at(m.language, *v.at.of.records, *v.at.of.dye, v.at.depth, v.base->id.value);
-                       }),
+                       },
+                       {"", "the last recorded swatch of this depth on this base", ""}),
             Row::text("cell.base", "the base's name", [](const CellView& v) { return v.base->name; }),
             Row::text("cell.base.code", "its short code", [](const CellView& v) { return v.base->code; }),
         }};
@@ -47,7 +48,8 @@ const Vocabulary& component_vocabulary() {
             Row::patch("component.patch", "the colour",
                        [](const ComponentView& v, const Manner& m) {
                            return patch_of(m.language, *v.of.records, *v.of.dye, *v.component);
-                       }),
+                       },
+                       {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
             Row::text("component.halo", "how far it runs out beyond the main colour",
                       [](const ComponentView& v, const Manner& m) -> Text {
                           if (!v.component->halo) return std::nullopt;
@@ -73,29 +75,34 @@ const Vocabulary& swatch_vocabulary() {
             Row::patch("swatch.patch", "its colour",
                        [](const SwatchView& v, const Manner& m) {
                            return patch_of(m.language, *v.of.records, *v.of.dye, *v.swatch);
-                       }),
+                       },
+                       {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
             Row::text("swatch.depth", "dye on weight of fibre",
                       [](const SwatchView& v, const Manner& m) { return percent_words(m.language, v.swatch->depth); }),
             Row::text("swatch.base", "the base it was dyed on", [](const SwatchView& v) { return v.base().name; }),
             Row::text("swatch.base.code", "the base's short code", [](const SwatchView& v) { return v.base().code; }),
-            Row::text(
-                "swatch.label", "depth and base: 2 % on Plain Sock",
-                [](const SwatchView& v, const Manner& m) { return label_words(m.language, *v.swatch, v.base()); }),
+            Row::text("swatch.label", "depth and base: 2 % on Plain Sock",
+                      [](const SwatchView& v, const Manner& m) { return label_words(m.language, *v.swatch, v.base()); },
+                      {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
-                      }),
+                      },
+                      {"", "from “dyed”", ""}),
             Row::text("swatch.stock", "how much 1 % stock dyes 100 g so",
                       [](const SwatchView& v, const Manner& m) {
                           return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
-                      }),
+                      },
+                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
+                       "textbook rule for dyeing recipes"}),
             Row::text("swatch.source", "how its colour was taken",
                       [](const SwatchView& v, const Manner& m) -> Text {
                           if (!v.swatch->colour) return std::nullopt;
                           return std::string{words(m.language, v.swatch->colour_source)};
-                      }),
+                      },
+                      {"", "from “colour from”", ""}),
             Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
         }};
     return vocabulary;
@@ -117,15 +124,18 @@ const Vocabulary& swatched_base_vocabulary() {
             Row::text("base.name", "the base's name", [](const SwatchedBaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
             Row::text("base.fibres", "its fibres, largest share first",
-                      [](const SwatchedBaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
+                      [](const SwatchedBaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); },
+                      {"", "largest share first", "Regulation (EU) No 1007/2011, article 9(1)"}),
             Row::text("base.swatched",
                       "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
                       [](const SwatchedBaseView& v, const Manner& m) {
                           return swatching_dates(m.language, swatches_on(*v.of.dye, v.base->id.value));
-                      }),
+                      },
+                      {"", "the first and the last of the swatches’ days", ""}),
             Row::list(
                 "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),
-                [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); }),
+                [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); },
+                {"", "lightest first", ""}),
         }};
     return vocabulary;
 }
@@ -147,14 +157,17 @@ const Vocabulary& depth_vocabulary() {
             Row::text("depth.stock", "how much 1 % stock dyes 100 g so",
                       [](const DepthView& v, const Manner& m) {
                           return volume_words(m.language, stock_per_hundred_grams(v.depth));
-                      }),
+                      },
+                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
+                       "textbook rule for dyeing recipes"}),
             Row::list("depth.patches", "one for each base of dye.bases, in the same order", cell_vocabulary(),
                       [](const DepthView& v) {
                           std::vector<CellView> cells;
                           for (const SwatchedBaseView& swatched : base_views(v.of))
                               cells.push_back({v, swatched.base});
                           return cells;
-                      }),
+                      },
+                      {"", "one for each base, in the order of the swatches", ""}),
         }};
     return vocabulary;
 }

@@ -63,8 +63,11 @@ class Commands(unittest.TestCase):
         self.assertEqual(result.returncode, status, f"{words}\n{result.stdout}{result.stderr}")
         return result
 
+    def studio_folder(self):
+        return self.here / "studio"
+
     def studio(self, records=RECORDS, layout=LAYOUT):
-        folder = self.here / "studio"
+        folder = self.studio_folder()
         (folder / "layouts" / "stocks").mkdir(parents=True)
         (folder / "records.yaml").write_text(records, encoding="utf-8")
         (folder / "layouts" / "small.yaml").write_text(layout, encoding="utf-8")
@@ -323,6 +326,46 @@ class Render(Commands):
 
 
 class Overviews(Commands):
+    def test_facts_shows_values_and_where_they_come_from(self):
+        folder = self.studio()
+        result = self.expect(ALL_WELL, "facts", folder, "26-117:2", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^Skein 26-117:2, studio/records.yaml on line \d+$")
+        self.assertRegex(result.stdout, r"(?m)^  skein\.of +2 of 5$")
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +9 Nov 2026$")
+        self.assertRegex(result.stdout, r"(?m)^  printed\.date +20 Nov 2026\n +.*today")
+        self.assertIn("not recorded, or not so here: skein.pot", result.stdout)
+        self.assertNotIn("words.", result.stdout)
+
+    def test_facts_of_what_is_not_there(self):
+        result = self.expect(PROBLEMS, "facts", self.studio(), "sole", *DAY)
+        self.assertEqual(result.stdout, "")
+        self.assertIn("there is no record with the id “sole”", result.stderr)
+        self.assertIn("did you mean “sloe”?", result.stderr)
+        self.expect(WRONG_USAGE, "facts", self.studio_folder())
+
+    def test_the_studio_chooses_the_language(self):
+        folder = self.studio(RECORDS.replace("market: none", "market: none, language: xx"))
+        result = self.expect(PROBLEMS, "check", folder)
+        self.assertIn("there is no language called “xx”", result.stderr)
+        self.assertIn("write the two letters of one of these: ", result.stderr)
+        (folder / "layouts" / "languages").mkdir()
+        words = folder / "layouts" / "languages" / "xx.yaml"
+        words.write_text('numbers: {place: "{number}. von {count}"}\n', encoding="utf-8")
+        result = self.expect(ALL_WELL, "facts", folder, "26-117:2", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^  skein\.of +2\. von 5$")
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +9 Nov 2026$")  # what it leaves out is English
+        words.write_text('numbers: {place: "von {count}"}\n', encoding="utf-8")
+        result = self.expect(PROBLEMS, "check", folder)
+        self.assertIn("xx.yaml:1:18", result.stderr)
+        self.assertIn("the program fills {count} and {number} here", result.stderr)
+
+    def test_her_own_words_take_the_place_of_the_bundled_ones(self):
+        folder = self.studio()
+        (folder / "layouts" / "languages").mkdir()
+        (folder / "layouts" / "languages" / "en.yaml").write_text('dates: {day: "{month} {day}, {year}"}\n')
+        result = self.expect(ALL_WELL, "facts", folder, "26-117", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +Nov 9, 2026$")
+
     def test_list_shows_ids_in_columns(self):
         self.studio()
         lines = self.expect(ALL_WELL, "list", "studio").stdout.splitlines()
