@@ -38,7 +38,7 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list};
+    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list, FactKind::symbol};
     return kinds.at(value.index());
 }
 
@@ -126,8 +126,10 @@ TEST_CASE("every name answers for full records, in its kind", "[facts]") {
     std::set<std::string> answered;
     for (const ItemKind kind : kinds) {
         collect_names(vocabularies(kind, false), names);
-        for (const Item& item : items(records, kind))
+        for (const Item& item : items(records, kind)) {
             ask_all(item.facts, answered);
+            ask_all(item.facts.printed({english(), true}, nullptr), answered);
+        }
     }
     collect_names(vocabularies(ItemKind::dyes, true), names);
     for (const Item& item : items(records, ItemKind::dyes, whole_line))
@@ -272,7 +274,7 @@ TEST_CASE("a jar's facts", "[facts]") {
     const auto statements = list(full, "jar.hazard_statements");
     REQUIRE(statements.size() == 2);
     CHECK(text(statements[0], "statement.code") == "H317");
-    CHECK(text(statements[0], "statement.text") == "May cause an allergic skin reaction.");
+    CHECK(text(statements[0], "statement.text") == "May cause an allergic skin reaction");
     CHECK(std::get<Length>(full.find("jar.wrap.length").value()) == mm(137.3));
     CHECK(std::get<Length>(full.find("jar.lid.diameter").value()) == mm(36));
 
