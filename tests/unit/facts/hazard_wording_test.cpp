@@ -89,7 +89,7 @@ TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]
 
     const HazardSummary missing = summarise({{"Sloe", not_on_file}, {"salt", none_listed, {}, true}});
     CHECK(hazard_words(english(), eu, missing) == "Hazard data not on file: treat as harmful if breathed in");
-    CHECK(hazard_words_brief(english(), missing) == "Hazard data not on file");
+    CHECK(hazard_words_brief(english(), missing) == "Hazard data not on file: treat as harmful");
 
     const HazardSummary partly = summarise({{"Sloe", listed}, {"Ember", not_on_file}});
     CHECK(hazard_words(english(), eu, partly) ==
