@@ -289,6 +289,10 @@ std::vector<FactRow> size_rows() {
                     [](const JarView& v) { return label_height(v.jar->height); }),
         Row::length("jar.front.width", "the part of the wall that faces you",
                     [](const JarView& v) { return front_width(v.jar->diameter); }),
+        Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
+                    [](const JarView& v) { return give_width(v.jar->diameter); },
+                    {"mm", "two thirds of the circumference, at least 74 mm",
+                     "EU CLP Regulation 1272/2008, annex I, table 1.3"}),
         Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;
