@@ -27,6 +27,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
   dyeleaf facts my-studio sloe                               all that follows from one record
+  dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf layouts                                            the layouts there are
 
 `dyeleaf render --help` tells all that render can do.)";
@@ -58,7 +59,9 @@ void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
     add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
                "the folder to make");
-    add_folder(add_command(program, "check", "Look for mistakes in your records and layouts"), typed.folder, records);
+    CLI::App& check = add_command(program, "check", "Look for mistakes in your records and layouts");
+    add_folder(check, typed.folder, records);
+    add_date(check, typed.date);
 
     CLI::App& render = add_command(program, "render", "Make cards, labels or tags: a file to print");
     render.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
@@ -83,6 +86,10 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_folder(facts, typed.folder, records);
     facts.add_option("ID", typed.id, "the record's id (see `dyeleaf list`), or one skein: 26-117:3")->option_text(" ");
     add_date(facts, typed.date);
+
+    CLI::App& lot = add_command(program, "lot", "Show the next free lot code, with lines to copy into your records");
+    add_folder(lot, typed.folder, records);
+    add_date(lot, typed.date);
 
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
@@ -188,7 +195,6 @@ std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
                   *skip,        {},           {},           *dpi,    typed.mono};
     if (!typed.stock.empty()) render.stock = typed.stock;
     render.date = date_of(typed);
-    if (!typed.date.empty() && !render.date) return misuse(name, not_a_day(typed.date));
     return Command{render};
 }
 
@@ -197,11 +203,11 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
     if (typed.folder.empty() || typed.id.empty())
         return misuse(name, "facts needs your folder and the id of a record: dyeleaf facts my-studio sloe");
     const ShowFacts facts{typed.folder, typed.id, date_of(typed)};
-    if (!typed.date.empty() && !facts.date) return misuse(name, not_a_day(typed.date));
     return Command{facts};
 }
 
 std::variant<Command, Answer, Misuse> read_command(const std::string& name, const Typed& typed) {
+    if (!typed.date.empty() && !date_of(typed)) return misuse(name, not_a_day(typed.date));
     if (name == "render") return read_render(typed);
     if (name == "facts") return read_facts(typed);
     const std::optional<std::filesystem::path> folder =
@@ -210,7 +216,8 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (name == "stocks") return Command{ShowStocks{folder}};
     if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
     if (name == "new") return Command{NewFolder{*folder}};
-    if (name == "check") return Command{CheckFolder{*folder}};
+    if (name == "check") return Command{CheckFolder{*folder, date_of(typed)}};
+    if (name == "lot") return Command{NextLot{*folder, date_of(typed)}};
     return Command{ListFolder{*folder}};
 }
 

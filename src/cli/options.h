@@ -19,6 +19,7 @@ struct NewFolder {
 };
 struct CheckFolder {
     std::filesystem::path folder;
+    std::optional<Date> date; // to the day
 };
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml
@@ -41,13 +42,17 @@ struct ShowFacts {
     std::string id;           // of a record, or LOT:NUMBER
     std::optional<Date> date; // to the day
 };
+struct NextLot {
+    std::filesystem::path folder;
+    std::optional<Date> date; // to the day
+};
 struct ShowLayouts {
     std::optional<std::filesystem::path> folder;
 };
 struct ShowStocks {
     std::optional<std::filesystem::path> folder;
 };
-using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowFacts, ShowLayouts, ShowStocks>;
+using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

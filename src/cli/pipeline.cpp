@@ -232,9 +232,9 @@ std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnost
     return read_records(files, diagnostics);
 }
 
-void check_studio(const Records& records, const Library& library, Diagnostics& diagnostics) {
+void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics) {
     languages_of(records.studio, library, diagnostics);
-    check_facts(records, diagnostics);
+    check_facts(records, today, diagnostics);
 }
 
 std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,

@@ -1,7 +1,9 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_days.h"
 #include "facts/check_hazards.h"
+#include "facts/check_lots.h"
 #include "facts/colour.h"
 #include "facts/mix.h"
 
@@ -39,7 +41,8 @@ void check_rounding(const Records& records, const Jar& jar, Diagnostics& diagnos
 
 } // namespace
 
-void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics) {
+void check_dye(const Records& records, const Dye& dye, const Date& today, Diagnostics& diagnostics) {
+    check_days(dye, today, diagnostics);
     check_hazards(dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
@@ -52,7 +55,8 @@ void check_dye(const Records& records, const Dye& dye, Diagnostics& diagnostics)
         check_colour(component.colour, component.name + " in " + dye.name, diagnostics);
 }
 
-void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics) {
+void check_jar(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
+    check_days(jar, today, diagnostics);
     check_rounding(records, jar, diagnostics);
     for (const Part& part : jar.parts) {
         if (part.is_dye) {
@@ -65,19 +69,22 @@ void check_jar(const Records& records, const Jar& jar, Diagnostics& diagnostics)
 
 void check_base(const Records&, const Base&, Diagnostics&) {}
 
-void check_lot(const Records&, const Lot& lot, Diagnostics& diagnostics) {
+void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
+    check_days(lot, today, diagnostics);
+    check_lot_code(records, lot, diagnostics);
+    check_skeins(lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 
-void check_facts(const Records& records, Diagnostics& diagnostics) {
+void check_facts(const Records& records, const Date& today, Diagnostics& diagnostics) {
     for (const Dye& dye : records.dyes)
-        check_dye(records, dye, diagnostics);
+        check_dye(records, dye, today, diagnostics);
     for (const Jar& jar : records.jars)
-        check_jar(records, jar, diagnostics);
+        check_jar(records, jar, today, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
     for (const Lot& lot : records.lots)
-        check_lot(records, lot, diagnostics);
+        check_lot(records, lot, today, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -1,6 +1,7 @@
 #include "facts/dye_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/dye_wording.h"
 #include "facts/hazard_facts.h"
 #include "facts/hue.h"
@@ -40,19 +41,24 @@ Text hazards(const Language& language, const DyeView& view) {
     return codes.empty() ? hazard_words(language, statement_wording(view.records->studio.market), summary) : codes;
 }
 
-Text latest_date(const Language& language, const Dye& dye) {
+std::optional<Date> day_opened(const DyeView& view) {
+    return known_date(view.dye->opened);
+}
+
+constexpr const char* latest_of_swatches = "the latest of its swatches’ days";
+
+std::optional<Date> last_swatched(const DyeView& view) {
     std::optional<Date> latest;
-    for (const Swatch& swatch : dye.swatches) {
+    for (const Swatch& swatch : view.dye->swatches) {
         const auto dyed = known_date(swatch.dyed);
         if (dyed && (!latest || *dyed > *latest)) latest = dyed;
     }
-    if (!latest) return std::nullopt;
-    return short_date(language, *latest);
+    return latest;
 }
 
 // Nothing where no day is known: layouts put words before it.
-Text known_dates(const Language& language, const Dye& dye) {
-    return latest_date(language, dye) ? swatching_dates(language, swatches_in_order(dye)) : std::nullopt;
+Text known_dates(const DyeView& view, const Manner& m) {
+    return last_swatched(view) ? swatching_dates(m.language, swatches_in_order(*view.dye)) : std::nullopt;
 }
 
 Text component_names(const Dye& dye) {
@@ -81,6 +87,15 @@ std::vector<FactRow> identity_rows() {
         DyeRow::text("dye.batch", "the supplier's batch", [](const DyeView& v) { return v.dye->batch; }),
         DyeRow::text("dye.opened", "when it was opened, where known",
                      [](const DyeView& v, const Manner& m) { return short_date(m.language, v.dye->opened); }),
+        date_row<DyeView>("dye.opened.short", DateForm::brief, day_opened),
+        date_row<DyeView>("dye.opened.long", DateForm::full, day_opened),
+        date_row<DyeView>("dye.opened.iso", DateForm::iso, day_opened),
+        DyeRow::text("dye.jars", "the codes of the jars it is mixed in, with its share",
+                     [](const DyeView& v, const Manner& m) { return jars_words(m.language, *v.records, *v.dye); },
+                     {"", "the jars that name it among their parts, its share by weight where it can be known", ""}),
+        DyeRow::text("dye.supply", "its jars, the supplier's batch and the day it was opened on one line",
+                     [](const DyeView& v, const Manner& m) { return supply_words(m.language, *v.records, *v.dye); },
+                     {"", "what is recorded of these", ""}),
         DyeRow::text("dye.form", "powder, liquid …", [](const DyeView& v) { return v.dye->form; }),
         DyeRow::text("dye.status", "Discontinued or Reformulated; not there while it is current",
                      [](const DyeView& v, const Manner& m) { return status_words(m.language, v.dye->status); },
@@ -188,12 +203,18 @@ std::vector<FactRow> swatch_rows() {
             [](const DyeView& v, const Manner& m) { return only_if(v.dye->swatches.empty(), m, "dye.unswatched"); },
             {"", "no swatches are recorded", ""}),
         DyeRow::text("dye.date", "the last day it was swatched, where known",
-                     [](const DyeView& v, const Manner& m) { return latest_date(m.language, *v.dye); },
-                     {"", "the latest of its swatches’ days", ""}),
+                     [](const DyeView& v, const Manner& m) -> Text {
+                         const auto date = last_swatched(v);
+                         if (!date) return std::nullopt;
+                         return short_date(m.language, *date);
+                     },
+                     {"", latest_of_swatches, ""}),
+        date_row<DyeView>("dye.date.short", DateForm::brief, last_swatched, latest_of_swatches),
+        date_row<DyeView>("dye.date.long", DateForm::full, last_swatched, latest_of_swatches),
+        date_row<DyeView>("dye.date.iso", DateForm::iso, last_swatched, latest_of_swatches),
         DyeRow::text("dye.dates",
                      "when it was swatched, where known: a day, or the first to the last, and how many are undated",
-                     [](const DyeView& v, const Manner& m) { return known_dates(m.language, *v.dye); },
-                     {"", "the first and the last of its swatches’ days", ""}),
+                     known_dates, {"", "the first and the last of its swatches’ days", ""}),
         DyeRow::list("dye.swatches", "its swatches, base by base, lightest first", swatch_vocabulary(),
                      [](const DyeView& v) { return swatch_views(v, swatches_in_order(*v.dye)); },
                      {"", "by base as first recorded, then lightest first", ""}),

@@ -1,6 +1,7 @@
 #include "facts/dye_wording.h"
 
 #include "base/words.h"
+#include "facts/mix.h"
 #include "facts/names.h"
 #include "facts/wording.h"
 
@@ -100,6 +101,32 @@ std::string warning_words(const Language& language, const Dye& dye) {
                                 rinsing_words(language, dye), light_fastness_words(language, dye)}) {
         if (warning) texts.push_back(*warning);
     }
+    return joined(texts, dot);
+}
+
+std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye) {
+    std::vector<std::string> texts;
+    for (const Jar& jar : records.jars) {
+        const auto part = std::ranges::find(jar.parts, dye.id.value, [](const Part& one) { return one.id.value; });
+        if (part == jar.parts.end()) continue;
+        const Mix mix = mix_of(records, jar);
+        const auto& share = mix.parts[static_cast<std::size_t>(part - jar.parts.begin())].share;
+        texts.push_back(unbroken(jar.code + (share ? " " + strength_words(language, *share) : "")));
+    }
+    if (texts.empty()) return std::nullopt;
+    return joined(texts, ", ");
+}
+
+std::optional<std::string> supply_words(const Language& language, const Records& records, const Dye& dye) {
+    std::vector<std::string> texts;
+    if (const auto jars = jars_words(language, records, dye)) {
+        const bool one = jars->find(", ") == std::string::npos;
+        texts.push_back(language.say(one ? "dye.in jar" : "dye.in jars", {{"jars", *jars}}));
+    }
+    if (dye.batch) texts.push_back(language.say("dye.batch", {{"batch", *dye.batch}}));
+    if (const auto opened = short_date(language, dye.opened))
+        texts.push_back(language.say("dye.opened", {{"date", *opened}}));
+    if (texts.empty()) return std::nullopt;
     return joined(texts, dot);
 }
 

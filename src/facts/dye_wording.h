@@ -27,6 +27,11 @@ std::optional<std::string> light_fastness_words(const Language& language, const 
 // All of these on one line; empty where there is nothing to beware of.
 std::string warning_words(const Language& language, const Dye& dye);
 
+// The jars it is mixed in, and how strong: "SL 50 %, HR 33 %"; nothing where there are none.
+std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye);
+// Where it is to be found and what it comes from: "jar SL 50 % · batch 77120 · opened 28 Feb 2026"; as far as recorded.
+std::optional<std::string> supply_words(const Language& language, const Records& records, const Dye& dye);
+
 // "Use Sloe (F-420)".
 std::string replacement_words(const Language& language, const Dye& replacement);
 // "also in Tarnbeck milling", "also in this line as F-420"; nothing for a name that is its own.

@@ -23,12 +23,12 @@ std::string card_id(const CardView& card, bool grouped) {
 }
 
 std::vector<Item> dye_items(const Records& records, const std::optional<Grouping>& grouping, const Selection& selection,
-                            const Facts& studio, Diagnostics& diagnostics) {
+                            const Facts& studio, const Date& today, Diagnostics& diagnostics) {
     const Dyes wanted = select_dyes(records, selection, diagnostics);
     std::vector<Item> items;
     for (CardView& card : grouping ? shared_cards(records, wanted, *grouping) : single_cards(records, wanted)) {
         for (const Dye* dye : card.dyes)
-            check_dye(records, *dye, diagnostics);
+            check_dye(records, *dye, today, diagnostics);
         const Dye& first = *card.dyes.front();
         Item item{card_id(card, grouping.has_value()), {}, first.spot};
         if (grouping) {
@@ -43,11 +43,11 @@ std::vector<Item> dye_items(const Records& records, const std::optional<Grouping
     return items;
 }
 
-std::vector<Item> jar_items(const Records& records, const Selection& selection, const Facts& studio,
+std::vector<Item> jar_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
                             Diagnostics& diagnostics) {
     std::vector<Item> items;
     for (const Jar* jar : select_jars(records, selection, diagnostics)) {
-        check_jar(records, *jar, diagnostics);
+        check_jar(records, *jar, today, diagnostics);
         items.push_back({jar->id.value, Facts::of(JarView{&records, jar}, jar_vocabulary()).within(studio), jar->spot});
     }
     return items;
@@ -63,20 +63,21 @@ Facts lot_facts(const Records& records, const Lot& lot, const Facts& studio) {
 }
 
 // Each lot once, and each base that one of them is dyed on.
-void check_lots(const Records& records, const std::vector<const Lot*>& lots, Diagnostics& diagnostics) {
+void check_lots(const Records& records, const std::vector<const Lot*>& lots, const Date& today,
+                Diagnostics& diagnostics) {
     std::set<const Lot*> checked;
     std::set<const Base*> bases;
     for (const Lot* lot : lots) {
-        if (checked.insert(lot).second) check_lot(records, *lot, diagnostics);
+        if (checked.insert(lot).second) check_lot(records, *lot, today, diagnostics);
         const Base& base = records.base(lot->base.value);
         if (bases.insert(&base).second) check_base(records, base, diagnostics);
     }
 }
 
-std::vector<Item> lot_items(const Records& records, const Selection& selection, const Facts& studio,
+std::vector<Item> lot_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
                             Diagnostics& diagnostics) {
     const auto lots = select_lots(records, selection, diagnostics);
-    check_lots(records, lots, diagnostics);
+    check_lots(records, lots, today, diagnostics);
     std::vector<Item> items;
     for (const Lot* lot : lots) {
         items.push_back({lot->id.value, lot_facts(records, *lot, studio), lot->spot});
@@ -85,7 +86,7 @@ std::vector<Item> lot_items(const Records& records, const Selection& selection, 
 }
 
 std::vector<Item> skein_items(const Records& records, const Selection& selection, const Facts& studio,
-                              Diagnostics& diagnostics) {
+                              const Date& today, Diagnostics& diagnostics) {
     std::vector<Item> items;
     std::vector<const Lot*> lots;
     for (const Skein& skein : select_skeins(records, selection, diagnostics)) {
@@ -96,7 +97,7 @@ std::vector<Item> skein_items(const Records& records, const Selection& selection
              Facts::of(SkeinView{&lot, skein.number}, skein_vocabulary()).within(lot_facts(records, lot, studio)),
              lot.spot});
     }
-    check_lots(records, lots, diagnostics);
+    check_lots(records, lots, today, diagnostics);
     return items;
 }
 
@@ -131,10 +132,10 @@ std::vector<Item> make_items(const Records& records, ItemKind kind, const std::o
     const Facts studio = Facts::of(StudioView{&records.studio, printing.today}, studio_vocabulary())
                              .printed(printing.manner, printing.second);
     switch (kind) {
-    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, diagnostics);
-    case ItemKind::jars: return jar_items(records, selection, studio, diagnostics);
-    case ItemKind::skeins: return skein_items(records, selection, studio, diagnostics);
-    case ItemKind::lots: return lot_items(records, selection, studio, diagnostics);
+    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, printing.today, diagnostics);
+    case ItemKind::jars: return jar_items(records, selection, studio, printing.today, diagnostics);
+    case ItemKind::skeins: return skein_items(records, selection, studio, printing.today, diagnostics);
+    case ItemKind::lots: return lot_items(records, selection, studio, printing.today, diagnostics);
     case ItemKind::bases: return base_items(records, selection, studio, diagnostics);
     }
     return {};

@@ -1,6 +1,7 @@
 #include "facts/jar_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/hazard_facts.h"
 #include "facts/jar_label.h"
 #include "facts/jar_wording.h"
@@ -206,28 +207,22 @@ std::vector<FactRow> mix_rows() {
     };
 }
 
+std::optional<Date> day_mixed(const JarView& view) {
+    return known_date(view.jar->mixed);
+}
+
 std::vector<FactRow> date_rows() {
     return {
         Row::text("jar.mixed", "the day it was mixed in full, where known",
                   [](const JarView& v, const Manner& m) -> Text {
-                      const auto date = known_date(v.jar->mixed);
+                      const auto date = day_mixed(v);
                       if (!date) return std::nullopt;
                       return long_date(m.language, *date);
                   }),
-        Row::text("jar.mixed.short", "the same, short: 2 Nov 2026",
-                  [](const JarView& v, const Manner& m) { return short_date(m.language, v.jar->mixed); }),
-        Row::text("jar.mixed.month", "its month: Nov 2026",
-                  [](const JarView& v, const Manner& m) -> Text {
-                      const auto date = known_date(v.jar->mixed);
-                      if (!date) return std::nullopt;
-                      return month_date(m.language, *date);
-                  }),
-        Row::text("jar.mixed.iso", "the day as 2026-11-02",
-                  [](const JarView& v) -> Text {
-                      const auto date = known_date(v.jar->mixed);
-                      if (!date) return std::nullopt;
-                      return to_iso(*date);
-                  }),
+        date_row<JarView>("jar.mixed.short", DateForm::brief, day_mixed),
+        date_row<JarView>("jar.mixed.long", DateForm::full, day_mixed),
+        date_row<JarView>("jar.mixed.month", DateForm::month, day_mixed),
+        date_row<JarView>("jar.mixed.iso", DateForm::iso, day_mixed),
         Row::text("jar.mixed.or_unknown", "mixed and the day, or that it is unknown",
                   [](const JarView& v, const Manner& m) { return mixed_words(m.language, *v.jar); }),
         Row::text("jar.mixed_by", "who mixed it", [](const JarView& v) { return v.jar->mixed_by; }),

@@ -1,6 +1,7 @@
 #include "facts/studio_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 
@@ -89,6 +90,12 @@ FactRow word_row(const std::string& word) {
                      {"", "from the language's file", ""});
 }
 
+constexpr const char* how_dated = "today, or the date that --date gives";
+
+std::optional<Date> day_printed(const StudioView& view) {
+    return view.today;
+}
+
 std::vector<FactRow> studio_rows() {
     return {
         Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
@@ -99,10 +106,13 @@ std::vector<FactRow> studio_rows() {
         Row::text("studio.made_in", "where the yarn is dyed", [](const StudioView& v) { return v.studio->made_in; }),
         Row::text("printed.date", "the day of printing",
                   [](const StudioView& v, const Manner& m) { return short_date(m.language, v.today); },
-                  {"", "today, or the date that --date gives", ""}),
+                  {"", how_dated, ""}),
+        date_row<StudioView>("printed.date.short", DateForm::brief, day_printed, how_dated),
+        date_row<StudioView>("printed.date.long", DateForm::full, day_printed, how_dated),
+        date_row<StudioView>("printed.date.iso", DateForm::iso, day_printed, how_dated),
         Row::text("printed.month", "the month of printing",
                   [](const StudioView& v, const Manner& m) { return month_date(m.language, v.today); },
-                  {"", "today, or the date that --date gives", ""}),
+                  {"", how_dated, ""}),
         key_row("key.recorded", "for a key: how a recorded colour looks", Patch::Kind::recorded, sample,
                 "key.recorded"),
         key_row("key.estimated", "for a key: how an estimated colour looks", Patch::Kind::estimated, sample,

@@ -1,5 +1,6 @@
 #include "facts/swatch_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
@@ -31,6 +32,10 @@ const Vocabulary& cell_vocabulary() {
             Row::text("cell.base.code", "its short code", [](const CellView& v) { return v.base->code; }),
         }};
     return vocabulary;
+}
+
+std::optional<Date> day_dyed(const SwatchView& view) {
+    return known_date(view.swatch->dyed);
 }
 
 } // namespace
@@ -86,6 +91,9 @@ const Vocabulary& swatch_vocabulary() {
                       {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
+            date_row<SwatchView>("swatch.date.short", DateForm::brief, day_dyed),
+            date_row<SwatchView>("swatch.date.long", DateForm::full, day_dyed),
+            date_row<SwatchView>("swatch.date.iso", DateForm::iso, day_dyed),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));

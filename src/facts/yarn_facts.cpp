@@ -1,6 +1,8 @@
 #include "facts/yarn_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/rows.h"
+#include "facts/skein_numbers.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
@@ -69,13 +71,14 @@ bool may_bleed(const LotView& view) {
                                [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
 }
 
+std::optional<Date> day_dyed(const LotView& view) {
+    return known_date(view.lot->dyed);
+}
+
 Text pot(const SkeinView& view, const Manner& m) {
-    int last = 0;
-    for (std::size_t pot = 0; pot < view.lot->pots.size(); ++pot) {
-        last += view.lot->pots[pot];
-        if (view.number <= last) return pot_words(m.language, static_cast<int>(pot));
-    }
-    return std::nullopt;
+    const auto pot = pot_of(*view.lot, view.number);
+    if (!pot) return std::nullopt;
+    return pot_words(m.language, *pot);
 }
 
 } // namespace
@@ -126,12 +129,22 @@ const Vocabulary& lot_vocabulary() {
             Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
             Row::text("lot.dyed", "the day it was dyed, where known",
                       [](const LotView& v, const Manner& m) { return short_date(m.language, v.lot->dyed); }),
+            date_row<LotView>("lot.dyed.short", DateForm::brief, day_dyed),
+            date_row<LotView>("lot.dyed.long", DateForm::full, day_dyed),
+            date_row<LotView>("lot.dyed.month", DateForm::month, day_dyed),
+            date_row<LotView>("lot.dyed.iso", DateForm::iso, day_dyed),
             Row::text("lot.price", "the price of one skein", price),
             Row::text("price.text", "the same", price),
             Row::text("price.blank", "there only if no price is recorded, to head an empty box",
                       [](const LotView& v, const Manner& m) { return only_if(!v.lot->price, m, "price.box"); }),
-            Row::text("lot.skeins", "how many skeins were dyed",
+            Row::text("lot.skeins", "how many skeins were dyed, spoilt ones among them",
                       [](const LotView& v) { return std::to_string(v.lot->skeins); }),
+            Row::text("lot.for_sale", "how many of them are for sale",
+                      [](const LotView& v) { return std::to_string(skeins_for_sale(*v.lot).size()); },
+                      {"", "the skeins dyed, less those spoilt", "arithmetic"}),
+            Row::text("lot.numbers", "their numbers: 1–6, 8–14",
+                      [](const LotView& v) { return number_runs(skeins_for_sale(*v.lot)); },
+                      {"", "the numbers dyed, without those spoilt", ""}),
             Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
                       [](const LotView& v) -> Text {
                           if (v.lot->pots.empty()) return std::nullopt;
@@ -158,7 +171,7 @@ const Vocabulary& skein_vocabulary() {
         {
             Row::text("skein.number", "its number in the lot",
                       [](const SkeinView& v) { return std::to_string(v.number); }),
-            Row::text("skein.count", "how many skeins were dyed",
+            Row::text("skein.count", "how many skeins were dyed, spoilt ones among them",
                       [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
             Row::text(
                 "skein.of", "both: 3 of 12",

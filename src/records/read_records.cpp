@@ -25,7 +25,7 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
                                  Heading{"lots", "lot", "colourway"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
-constexpr std::array<std::string_view, 83> known_keys = {"added",
+constexpr std::array<std::string_view, 84> known_keys = {"added",
                                                          "alternate",
                                                          "base",
                                                          "bases",
@@ -67,6 +67,7 @@ constexpr std::array<std::string_view, 83> known_keys = {"added",
                                                          "lid",
                                                          "light fastness",
                                                          "line",
+                                                         "lot codes",
                                                          "lots",
                                                          "made in",
                                                          "market",

@@ -46,6 +46,16 @@ Currency read_currency(const Node& node, const std::string& what, Diagnostics& d
     return unread_currency();
 }
 
+std::optional<LotForm> read_lot_form(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto text = read_word(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    auto form = parse_lot_form(*text);
+    if (auto* sound = std::get_if<LotForm>(&form)) return std::move(*sound);
+    const auto& fault = std::get<LotFormFault>(form);
+    diagnostics.error(node.spot, fault.message, fault.help);
+    return std::nullopt;
+}
+
 } // namespace
 
 Studio read_studio(const Node& node, Diagnostics& diagnostics) {
@@ -66,6 +76,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    studio.lot_codes = optional_field(fields, "lot codes", read_lot_form);
     studio.language = optional_field(fields, "language", read_language_code);
     studio.second_language = optional_field(fields, "second language", read_language_code);
     fields.refuse_the_rest();

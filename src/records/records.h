@@ -8,6 +8,7 @@
 #include "base/quantity.h"
 #include "base/spot.h"
 #include "records/care.h"
+#include "records/lot_form.h"
 #include "records/money.h"
 
 #include <optional>
@@ -46,6 +47,7 @@ struct Studio {
     std::optional<std::string> made_in;
     std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
+    std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     Spot spot;
 };
 

@@ -11,7 +11,7 @@ using namespace dyeleaf;
 
 namespace {
 
-const Printing printing{{english()}, nullptr, {2026, 11, 30}};
+const Printing printing{{english()}, nullptr, {2027, 1, 30}};
 
 using Names = std::vector<std::string>;
 
