@@ -47,6 +47,13 @@ template <class View> std::vector<FactRow> hazard_rows(const std::string& subjec
             subject + ".pictograms", "the pictograms of the codes, the gravest first", pictogram_vocabulary(),
             [=](const View& v) { return pictogram_views(of(v)); }, from_sheet),
         Row::text(
+            subject + ".pictograms.many", "there only if there are more than two",
+            [=](const View& v) {
+                const std::size_t count = of(v).label.pictograms.size();
+                return count > 2 ? std::to_string(count) : std::string{};
+            },
+            from_sheet),
+        Row::text(
             subject + ".hazard_codes", "the codes of the sheets, where there are any",
             [=](const View& v) { return code_words(of(v).label.statements); }, from_sheet),
         Row::list(

@@ -60,9 +60,8 @@ CodeComplaint about_hazard(const std::string& text, const std::string& code) {
     }
     const std::string not_one = quoted_code(text) + " is not a hazard code";
     const std::string first = first_word_tidied(text);
-    for (const std::string& tidy : {tidied(code), first}) {
-        if (exists(tidy)) return {not_one, "write " + tidy};
-    }
+    if (exists(tidied(code))) return {not_one, "write " + tidied(code)};
+    if (exists(first)) return {not_one, write_alone(first)};
     if (const auto apart = about_combination(tidied(code))) return {not_one, *apart};
     return {not_one, look_again(code, known_hazards(), where_hazards_stand)};
 }

@@ -23,11 +23,9 @@ CodeComplaint about_precaution(const std::string& text, const std::string& code)
     if (is_hazard(text))
         return {quoted_code(text) + " is a hazard, not a precaution", "write it in the list of hazards"};
     const std::string not_one = quoted_code(text) + " is not a precaution code";
-    const std::string tidy = tidied(code);
     const std::string first = first_word_tidied(text);
-    for (const std::string& one : {tidy, first}) {
-        if (is_precaution(one)) return {not_one, "write " + one};
-    }
+    if (is_precaution(tidied(code))) return {not_one, "write " + tidied(code)};
+    if (is_precaution(first)) return {not_one, write_alone(first)};
     if (!looks_like_precaution(code)) return {not_one, where_precautions_stand};
     for (const std::string& part : split_at(code, '+')) {
         if (is_precaution_code(part)) continue;

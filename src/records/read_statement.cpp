@@ -51,6 +51,10 @@ std::string first_word_tidied(std::string_view text) {
     return tidied(text.substr(0, text.find(' ')));
 }
 
+std::string write_alone(const std::string& code) {
+    return "write " + code + "; for the sheet's own words write {code: " + code + ", says: \"…\"}";
+}
+
 bool looks_like_precaution(std::string_view text) {
     return std::ranges::all_of(split_at(text, '+'), [](const std::string& part) {
         const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };

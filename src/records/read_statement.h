@@ -38,6 +38,8 @@ std::string closed_up(std::string_view code);
 std::string tidied(std::string_view text);
 // What tidied() makes of the first word of a text: "H319" for "h319 Causes …".
 std::string first_word_tidied(std::string_view text);
+// For a help, where words stand behind a code.
+std::string write_alone(const std::string& code);
 // P and three digits, one or several with + between, in capitals or not.
 bool looks_like_precaution(std::string_view text);
 // For a help: the single codes that differ from this one in their last character; `otherwise` where there are none.

@@ -101,11 +101,15 @@ Records complete_records() {
     Dye neon = plain_dye("neon", "Ember", "Fenlight acid", "F-9");
     neon.fluorescent = true;
     neon.breaks_into = std::vector<Component>{};
+    neon.hazards = std::vector<Hazard>{{"H318"}, {"H302"}, {"H334"}};
     records.dyes.push_back(neon);
     Jar guessed = full_jar();
     guessed.batch = std::nullopt;
     records.ingredients[0].bulk_density = grams_per_millilitre(1.2);
     records.jars.push_back(guessed);
+    Jar grave = full_jar();
+    grave.parts.front().id.value = "neon";
+    records.jars.push_back(grave);
     return records;
 }
 
