@@ -37,7 +37,7 @@ std::string mix(const Jar& jar, const Records& records, const Language& language
 std::string fibres(const Base& base, const Language& language) {
     std::vector<std::string> all;
     for (const Fibre& fibre : base.fibres)
-        all.push_back(fibre_words(language, fibre));
+        all.push_back(percent_words(language, fibre.share) + " " + fibre.name);
     return joined(all, ", ");
 }
 

@@ -1,7 +1,9 @@
 #include "facts/checks.h"
 
 #include "base/number.h"
+#include "facts/check_care.h"
 #include "facts/check_days.h"
+#include "facts/check_fibres.h"
 #include "facts/check_hazards.h"
 #include "facts/check_lots.h"
 #include "facts/colour.h"
@@ -67,7 +69,10 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
     }
 }
 
-void check_base(const Records&, const Base&, Diagnostics&) {}
+void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_fibres(base, records.studio.market, diagnostics);
+    check_care(records, base, diagnostics);
+}
 
 void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
     check_days(lot, today, diagnostics);

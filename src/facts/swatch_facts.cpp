@@ -5,6 +5,7 @@
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
+#include "facts/yarn_facts.h"
 
 namespace dyeleaf {
 
@@ -131,9 +132,12 @@ const Vocabulary& swatched_base_vocabulary() {
         {
             Row::text("base.name", "the base's name", [](const SwatchedBaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
-            Row::text("base.fibres", "its fibres, largest share first",
-                      [](const SwatchedBaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); },
-                      {"", "largest share first", "Regulation (EU) No 1007/2011, article 9(1)"}),
+            Row::text(
+                "base.fibres", "its fibres, largest share first",
+                [](const SwatchedBaseView& v, const Manner& m) {
+                    return fibre_statement(m.language, *v.base, v.of.records->studio.market);
+                },
+                fibres_by_market()),
             Row::text("base.swatched",
                       "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
                       [](const SwatchedBaseView& v, const Manner& m) {

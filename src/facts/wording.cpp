@@ -92,6 +92,10 @@ std::string strength_words(const Language& language, Percent strength) {
     return with_unit(language.number(significant(strength.number(), 2)), "%");
 }
 
+std::string allowance_words(const Language& language, Percent allowance) {
+    return with_unit(language.number(allowance.number(), 2), "%");
+}
+
 std::string mass_words(const Language& language, Mass mass) {
     return with_unit(language.number(mass.number(), 3), "g");
 }
@@ -163,8 +167,16 @@ std::string count_words(const Language& language, int count) {
     return language.has(key) ? language.say(key) : figure;
 }
 
-std::string fibre_words(const Language& language, const Fibre& fibre) {
-    return percent_words(language, fibre.share) + " " + fibre.name;
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre) {
+    std::string name = fibre.virgin ? "virgin wool" : fibre.name;
+    const std::string key = "fibres." + name;
+    if (fibre.is_legal && language.has(key)) name = language.say(key);
+    if (fibre.breeds.empty()) return name;
+    return language.say("yarn.of breed", {{"fibre", name}, {"breeds", joined(fibre.breeds, ", ")}});
+}
+
+std::string fibre_words(const Language& language, const StatedFibre& fibre) {
+    return percent_words(language, fibre.share) + " " + fibre_name_words(language, fibre);
 }
 
 std::string unbroken(std::string_view text) {

@@ -5,6 +5,7 @@
 #include "base/date.h"
 #include "base/length.h"
 #include "base/quantity.h"
+#include "facts/fibre_statement.h"
 #include "facts/hue.h"
 #include "language/language.h"
 #include "records/records.h"
@@ -28,15 +29,16 @@ std::optional<Date> known_date(const std::optional<RecordedDate>& date);
 std::optional<std::string> short_date(const Language& language, const std::optional<RecordedDate>& date);
 
 // Numbers with their units.
-std::string percent_words(const Language& language, Percent percent);   // as recorded: "0.5 %"
-std::string strength_words(const Language& language, Percent strength); // worked out: two significant figures, "33 %"
-std::string mass_words(const Language& language, Mass mass);            // "20 g"
-std::string about(std::string words);                                   // "≈ 20 g"
-std::string volume_words(const Language& language, Volume volume);      // whole mL, tenths below 10: "50 mL", "7.5 mL"
-std::string length_words(const Language& language, Length length);      // on paper and in speckles: "2.5 mm"
-std::string ounces_words(const Language& language, double ounces);      // "3.5 oz"
-std::string metres_words(const Language& language, double metres);      // "420 m"
-std::string yards_words(const Language& language, double yards);        // "455 yd"
+std::string percent_words(const Language& language, Percent percent);     // as recorded: "0.5 %"
+std::string strength_words(const Language& language, Percent strength);   // worked out: two significant figures, "33 %"
+std::string allowance_words(const Language& language, Percent allowance); // to 0.01 %: "15.25 %"
+std::string mass_words(const Language& language, Mass mass);              // "20 g"
+std::string about(std::string words);                                     // "≈ 20 g"
+std::string volume_words(const Language& language, Volume volume); // whole mL, tenths below 10: "50 mL", "7.5 mL"
+std::string length_words(const Language& language, Length length); // on paper and in speckles: "2.5 mm"
+std::string ounces_words(const Language& language, double ounces); // "3.5 oz"
+std::string metres_words(const Language& language, double metres); // "420 m"
+std::string yards_words(const Language& language, double yards);   // "455 yd"
 // "€26.00", "¥2600", "26.00 SEK"; no symbol where no currency is recorded.
 std::string price_words(const Language& language, const Price& price, const Currency& currency);
 std::string parts_words(const Language& language, double parts);          // "1 part", "2.5 parts"
@@ -44,7 +46,8 @@ std::string place_words(const Language& language, int number, int count); // "3 
 std::string capitalised(std::string text);                                // the first letter, where it is an ASCII one
 std::string pot_words(const Language& language, int pot);                 // from 0: "Pot A"
 std::string count_words(const Language& language, int count);             // "one" to "twelve", then "13"
-std::string fibre_words(const Language& language, const Fibre& fibre);    // "75 % merino wool"
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre); // "wool (merino)"
+std::string fibre_words(const Language& language, const StatedFibre& fibre);      // "75 % wool (merino)"
 // With no-break spaces in place of spaces.
 std::string unbroken(std::string_view text);
 std::string care_words(const Language& language, const Care& care);              // "Wash 30 °C, gentle"

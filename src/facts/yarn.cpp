@@ -70,17 +70,18 @@ std::string put_up_statement(const Language& language, const Base& base, UnitSys
     return joined({weight_statement(language, base, system), length_statement(language, base, system)}, dot);
 }
 
-// Regulation (EU) No 1007/2011, article 9(1): in descending order.
-std::vector<Fibre> by_share(std::vector<Fibre> fibres) {
-    std::ranges::stable_sort(fibres, std::ranges::greater{}, &Fibre::share);
-    return fibres;
-}
-
-std::string fibre_statement(const Language& language, const Base& base) {
+std::string fibre_statement(const Language& language, const Base& base, Market market) {
     std::vector<std::string> statements;
-    for (const Fibre& fibre : by_share(base.fibres))
+    for (const StatedFibre& fibre : stated_fibres(base, market))
         statements.push_back(fibre_words(language, fibre));
     return joined(statements, dot);
+}
+
+std::string provenance(const Language& language, const Base& base, const Studio& studio) {
+    std::vector<std::string> steps;
+    if (base.origin) steps.push_back(*base.origin);
+    if (studio.made_in) steps.push_back(language.say("yarn.dyed in", {{"place", *studio.made_in}}));
+    return joined(steps, dot);
 }
 
 std::vector<Care> in_process_order(std::vector<Care> care) {

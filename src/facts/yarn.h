@@ -28,9 +28,10 @@ std::string weight_statement(const Language& language, const Base& base, UnitSys
 std::string length_statement(const Language& language, const Base& base, UnitSystem system); // "420 m"
 std::string put_up_statement(const Language& language, const Base& base, UnitSystem system); // "100 g · 420 m"
 
-// Largest share first; equal ones as written.
-std::vector<Fibre> by_share(std::vector<Fibre> fibres);
-std::string fibre_statement(const Language& language, const Base& base); // "75 % merino wool · 25 % polyamide"
+// "75 % wool · 25 % polyamide", in the names and the order that the market's rules ask for.
+std::string fibre_statement(const Language& language, const Base& base, Market market);
+// Where it was spun and where it is dyed, each where it is recorded.
+std::string provenance(const Language& language, const Base& base, const Studio& studio);
 // In the order of ISO 3758.
 std::vector<Care> in_process_order(std::vector<Care> care);
 

@@ -1,6 +1,9 @@
 #include "facts/yarn_facts.h"
 
+#include "facts/care_proposal.h"
 #include "facts/date_rows.h"
+#include "facts/fibre_statement.h"
+#include "facts/moisture.h"
 #include "facts/rows.h"
 #include "facts/skein_numbers.h"
 #include "facts/swatches.h"
@@ -8,6 +11,8 @@
 #include "facts/yarn.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 
 namespace dyeleaf {
 
@@ -23,24 +28,69 @@ Text only_if(bool says_so, const Manner& manner, std::string_view key) {
 // --- bases ---
 
 const Vocabulary& fibre_vocabulary() {
-    using Row = Rows<Fibre>;
+    using Row = Rows<StatedFibre>;
     static const Vocabulary vocabulary{
         "fibre",
         {
-            Row::text("fibre.name", "its name", [](const Fibre& fibre) { return fibre.name; }),
+            Row::text(
+                "fibre.name", "its name",
+                [](const StatedFibre& fibre, const Manner& m) { return fibre_name_words(m.language, fibre); },
+                fibres_by_market()),
             Row::text("fibre.share", "its share of the yarn",
-                      [](const Fibre& fibre, const Manner& m) { return percent_words(m.language, fibre.share); }),
+                      [](const StatedFibre& fibre, const Manner& m) { return percent_words(m.language, fibre.share); },
+                      {"%", "as recorded; what is one fibre to the market added up", ""}),
         }};
     return vocabulary;
 }
 
+struct CareView {
+    Care care;
+    CareStyle style;
+};
+
 const Vocabulary& care_vocabulary() {
-    using Row = Rows<Care>;
+    using Row = Rows<CareView>;
     static const Vocabulary vocabulary{
-        "treatment", {Row::text("care.words", "what to do, in words", [](const Care& care, const Manner& m) {
-            return care_words(m.language, care);
-        })}};
+        "treatment",
+        {
+            Row::text("care.words", "what to do, in words; not there where the studio wants symbols alone",
+                      [](const CareView& v, const Manner& m) -> Text {
+                          if (v.style == CareStyle::symbols) return std::nullopt;
+                          return care_words(m.language, v.care);
+                      }),
+            Row::symbol("care.symbol", "its symbol, there only where the studio wants symbols",
+                        [](const CareView& v, const Manner& m) -> std::optional<Symbol> {
+                            if (v.style == CareStyle::words) return std::nullopt;
+                            return Symbol{"care/" + std::string{v.care.key}, care_words(m.language, v.care)};
+                        },
+                        {"", "drawn for the recorded treatment", "ISO 3758"}),
+        }};
     return vocabulary;
+}
+
+std::vector<CareView> care_views(const BaseView& view) {
+    std::vector<CareView> views;
+    for (const Care& care : in_process_order(view.base->care))
+        views.push_back({care, view.records->studio.care_style});
+    return views;
+}
+
+Text regain(const BaseView& view, const Manner& m) {
+    const auto allowance = agreed_allowance(*view.base);
+    if (!allowance) return std::nullopt;
+    return allowance_words(m.language, *allowance);
+}
+
+Text dry_weight(const BaseView& view, const Manner& m) {
+    const auto allowance = agreed_allowance(*view.base);
+    if (!allowance) return std::nullopt;
+    return mass_words(m.language, grams(std::round(dry_mass(view.base->skein_mass, *allowance).number() * 10) / 10));
+}
+
+Text proposed(const BaseView& view, const Manner& m) {
+    const auto proposal = proposed_care(*view.base);
+    if (!proposal) return std::nullopt;
+    return care_words(m.language, proposal->care);
 }
 
 // A statement in the studio's first system of units.
@@ -61,14 +111,20 @@ template <class Statement> auto second(Statement statement) {
 
 // --- lots ---
 
+const Derivation of_its_dyes{"", "as recorded for the dyes used in it", ""};
+
 Text price(const LotView& view, const Manner& m) {
     if (!view.lot->price) return std::nullopt;
     return price_words(m.language, *view.lot->price, view.records->studio.currency);
 }
 
-bool may_bleed(const LotView& view) {
-    return std::ranges::any_of(view.lot->dyes,
-                               [&](const Id& id) { return view.records->dye(id.value).bleeds == true; });
+// Whether one of the lot's dyes is recorded to do so.
+template <class Says> auto note_of(Says says, std::string_view key) {
+    return [says, key](const LotView& view, const Manner& m) {
+        const bool found = std::ranges::any_of(
+            view.lot->dyes, [&](const Id& id) { return std::invoke(says, view.records->dye(id.value)); });
+        return only_if(found, m, key);
+    };
 }
 
 std::optional<Date> day_dyed(const LotView& view) {
@@ -83,6 +139,11 @@ Text pot(const SkeinView& view, const Manner& m) {
 
 } // namespace
 
+Derivation fibres_by_market() {
+    return {"", "by share, in the names that the studio's market has for them",
+            "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6, 303.7"};
+}
+
 const Vocabulary& base_vocabulary() {
     using Row = Rows<BaseView>;
     static const Vocabulary vocabulary{
@@ -91,10 +152,20 @@ const Vocabulary& base_vocabulary() {
             Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
             Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
-            Row::text("base.fibres", "its fibres, largest share first",
-                      [](const BaseView& v, const Manner& m) { return fibre_statement(m.language, *v.base); }),
-            Row::list("base.fibre_list", "the same one by one", fibre_vocabulary(),
-                      [](const BaseView& v) { return by_share(v.base->fibres); }),
+            Row::text(
+                "base.fibres", "its fibres, largest share first",
+                [](const BaseView& v, const Manner& m) {
+                    return fibre_statement(m.language, *v.base, v.records->studio.market);
+                },
+                fibres_by_market()),
+            Row::list(
+                "base.fibre_list", "the same one by one", fibre_vocabulary(),
+                [](const BaseView& v) { return stated_fibres(*v.base, v.records->studio.market); }, fibres_by_market()),
+            Row::text("base.regain", "the agreed allowance for moisture, on the dry weight", regain,
+                      {"%", "mean of its fibres' allowances by share; wool as carded unless spun: combed",
+                       "Regulation (EU) No 1007/2011, Annex IX"}),
+            Row::text("base.dry_weight", "of one skein, without the agreed moisture", dry_weight,
+                      {"g", "recorded weight ÷ (1 + allowance), to 0.1 g", "Regulation (EU) No 1007/2011, Annex IX"}),
             Row::text("base.weight", "of one skein", first(weight_statement)),
             Row::text("base.weight.other", "in the other units, where both are used", second(weight_statement)),
             Row::text("base.length", "of one skein, as written, or rounded down from the other units",
@@ -109,12 +180,18 @@ const Vocabulary& base_vocabulary() {
             Row::text("base.gauge", "as recorded", [](const BaseView& v) { return v.base->gauge; }),
             Row::text("base.needles", "as recorded", [](const BaseView& v) { return v.base->needles; }),
             Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
+            Row::text(
+                "base.provenance", "where it was spun and dyed, on one line",
+                [](const BaseView& v, const Manner& m) { return provenance(m.language, *v.base, v.records->studio); },
+                {"", "the base's origin and the studio's “made in”, as recorded", ""}),
             Row::text("base.care", "its care in words, on one line",
                       [](const BaseView& v, const Manner& m) {
                           return care_words(m.language, in_process_order(v.base->care));
                       }),
-            Row::list("base.care_list", "the same one by one", care_vocabulary(),
-                      [](const BaseView& v) { return in_process_order(v.base->care); }),
+            Row::list("base.care_list", "the same one by one", care_vocabulary(), care_views),
+            Row::text("base.care.proposed", "the gentlest care that its fibres usually get; nobody recorded it",
+                      proposed,
+                      {"", "gentlest need among the fibres, superwash only for its own share", "common practice"}),
             Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
         }};
     return vocabulary;
@@ -153,7 +230,12 @@ const Vocabulary& lot_vocabulary() {
             Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
                       [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
-                      [](const LotView& v, const Manner& m) { return only_if(may_bleed(v), m, "yarn.wash apart"); }),
+                      note_of([](const Dye& dye) { return dye.bleeds == true; }, "yarn.wash apart"), of_its_dyes),
+            Row::text("lot.crock_note", "there only if one of its dyes crocks",
+                      note_of([](const Dye& dye) { return dye.crocks == true; }, "yarn.rubs off"), of_its_dyes),
+            Row::text("lot.rinse_note", "there only if one of its dyes never rinses clear",
+                      note_of([](const Dye& dye) { return dye.rinses_clear == false; }, "yarn.never rinses clear"),
+                      of_its_dyes),
             Row::patch("lot.patch", "its colour, where one was taken",
                        [](const LotView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.lot->colour) return std::nullopt;

@@ -21,6 +21,9 @@ struct SkeinView {
     int number = 1;
 };
 
+// How fibres are stated, wherever they are.
+Derivation fibres_by_market();
+
 const Vocabulary& base_vocabulary();
 const Vocabulary& lot_vocabulary();
 const Vocabulary& skein_vocabulary();

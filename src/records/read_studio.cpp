@@ -76,6 +76,9 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    const auto styles = one_of<CareStyle>(
+        {{"words", CareStyle::words}, {"symbols", CareStyle::symbols}, {"words and symbols", CareStyle::both}});
+    studio.care_style = optional_field(fields, "care", styles).value_or(studio.care_style);
     studio.lot_codes = optional_field(fields, "lot codes", read_lot_form);
     studio.language = optional_field(fields, "language", read_language_code);
     studio.second_language = optional_field(fields, "second language", read_language_code);

@@ -1,17 +1,46 @@
 #include "records/read_items.h"
 
 #include "base/number.h"
+#include "records/fibre_shares.h"
 #include "records/read_fields.h"
 #include "records/read_values.h"
 #include "records/suggest_care.h"
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 namespace dyeleaf {
 
 namespace {
+
+// "wool 34 %, silk 33 %"
+std::string shares_of(const std::vector<Fibre>& fibres) {
+    std::vector<std::string> words;
+    for (const Fibre& fibre : fibres)
+        words.push_back(fibre.name + " " + decimal(fibre.share.number(), 3) + " %");
+    return joined(words, ", ");
+}
+
+void make_whole(std::vector<Fibre>& fibres, const Node& node, Diagnostics& diagnostics) {
+    std::vector<Percent> shares;
+    for (const Fibre& fibre : fibres)
+        shares.push_back(fibre.share);
+    if (are_whole(shares)) return;
+    const double sum = std::accumulate(shares.begin(), shares.end(), Percent{}).number();
+    const std::string complaint = "the fibres add up to " + decimal(sum, 3) + " %, not to 100 %";
+    const auto mended = made_whole(shares);
+    if (!mended) {
+        const std::string few = fibres.size() == 1 ? "; if another fibre is in it, name that too" : "";
+        diagnostics.error(node.spot, complaint,
+                          "write the shares that the mill gives, so that they make 100 % together" + few);
+        return;
+    }
+    for (std::size_t i = 0; i < fibres.size(); ++i)
+        fibres[i].share = mended->at(i);
+    diagnostics.warning(node.spot, complaint,
+                        "they are taken as " + shares_of(fibres) +
+                            "; write these figures, or better ones if the mill gives them");
+}
 
 std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::map || (node.entries.empty() && node.refused.empty())) {
@@ -24,7 +53,6 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
     }
     const int errors_before = diagnostics.errors();
     std::vector<Fibre> fibres;
-    double sum = 0;
     for (const Entry& entry : node.entries) {
         if (entry.node().kind == Node::Kind::nothing) {
             diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key),
@@ -33,17 +61,21 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
         }
         const auto share =
             read_percent(entry.node(), "share of " + entry.key, {percent(0.01), percent(100)}, diagnostics);
-        if (!share) continue;
-        sum += share->number();
-        fibres.push_back({entry.key, *share});
+        if (share) fibres.push_back({entry.key, *share, entry.key_spot});
     }
-    constexpr double tolerance = 0.05 + 1e-9;
-    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
-    if (all_read && std::abs(sum - 100) > tolerance) {
-        diagnostics.error(node.spot, "the fibres add up to " + decimal(sum, 2) + " %, not to 100 %",
-                          "look at the shares again; nothing is rounded for you");
-    }
+    if (diagnostics.errors() == errors_before && node.refused.empty()) make_whole(fibres, node, diagnostics);
     return fibres;
+}
+
+// `yes`, `no`, or the share of the yarn that is superwash wool.
+std::optional<Superwash> read_superwash(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const std::string_view text = trimmed(node.text);
+    if (text.find_first_of("0123456789%") != std::string_view::npos) {
+        const auto share = read_percent(node, what, {percent(0.01), percent(100)}, diagnostics);
+        return share ? std::optional<Superwash>{*share} : std::nullopt;
+    }
+    const auto answer = read_yes_no(node, what, diagnostics);
+    return answer ? std::optional<Superwash>{*answer} : std::nullopt;
 }
 
 std::optional<Care> read_treatment(const Node& node, Diagnostics& diagnostics) {
@@ -197,7 +229,7 @@ std::vector<Id> read_references(const Node& node, const std::string& what, const
 std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     Fields fields{node, "base", diagnostics};
     Base base;
-    base.spot = node.spot;
+    base.spot = base.care_spot = node.spot;
     const auto id = needed_field(fields, "id", "id: plain-sock", read_id);
     base.name = needed_field(fields, "name", "name: Plain Sock", read_name).value_or("");
     const auto code = optional_field(fields, "code", read_name);
@@ -212,7 +244,15 @@ std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     base.gauge = optional_field(fields, "gauge", read_name);
     base.needles = optional_field(fields, "needles", read_name);
     base.origin = optional_field(fields, "origin", read_name);
+    base.names_breed = optional_field(fields, "name the breed", read_yes_no);
+    base.virgin_wool = optional_field(fields, "virgin wool", read_yes_no);
+    base.superwash = optional_field(fields, "superwash", read_superwash);
+    const auto spinnings = one_of<Spinning>({{"combed", Spinning::combed}, {"carded", Spinning::carded}});
+    base.spinning = optional_field(fields, "spun", spinnings);
     base.care = optional_field(fields, "care", read_care).value_or(std::vector<Care>{});
+    if (const Node* care = fields.take("care")) base.care_spot = care->spot;
+    const auto sources = one_of<CareSource>({{"mill", CareSource::mill}, {"own test", CareSource::own_test}});
+    base.care_source = optional_field(fields, "care from", sources);
     base.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
     fields.refuse_the_rest();

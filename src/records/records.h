@@ -35,6 +35,10 @@ enum class DyeStatus { current, discontinued, reformulated };
 enum class SpeckleGrade { clean, soft, hazy, blotchy };
 enum class Basis { weight, volume };
 enum class PutUp { skein, mini, cone, braid };
+enum class Spinning { combed, carded };
+enum class CareStyle { words, symbols, both }; // what tags say of care with
+enum class CareSource { mill, own_test };
+using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
 
 struct Studio {
     std::string name;
@@ -45,6 +49,7 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
+    CareStyle care_style = CareStyle::words;
     std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
@@ -164,15 +169,20 @@ struct Jar {
 };
 
 struct Fibre {
-    std::string name;
+    std::string name; // as written
     Percent share;
+    Spot spot = {}; // of the name
 };
 
 struct Base {
     Id id;
     std::string name;
-    std::string code;          // the id where none is recorded
-    std::vector<Fibre> fibres; // as written; add up to 100 %
+    std::string code;                // the id where none is recorded
+    std::vector<Fibre> fibres;       // in the order written; add up to 100 %
+    std::optional<bool> names_breed; // in brackets behind the fibre: "wool (merino)"
+    std::optional<bool> virgin_wool;
+    std::optional<Superwash> superwash;
+    std::optional<Spinning> spinning;
     Mass skein_mass;
     Length skein_length;
     bool mass_in_imperial = false;   // as written: in oz or lb
@@ -183,6 +193,8 @@ struct Base {
     std::optional<std::string> needles;
     std::optional<std::string> origin;
     std::vector<Care> care; // empty: none recorded
+    std::optional<CareSource> care_source;
+    Spot care_spot; // the base's own where no care is recorded
     std::optional<std::string> notes;
     Spot spot;
 };

@@ -26,6 +26,7 @@ bases:
     name: Plain Sock
     fibre: {merino wool: 75 %, polyamide: 25 %}
     skein: {weight: 100 g, length: 420 m}
+    care: [hand wash, no bleach, no tumble, no iron, no dry clean]
 lots:
   - {id: "26-117", colourway: Hedge in October, base: plain-sock, skeins: 5, dyed: 2026-11-09}
 """

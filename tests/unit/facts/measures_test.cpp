@@ -82,15 +82,6 @@ TEST_CASE("tags state yarn in the studio's units", "[facts]") {
     CHECK_FALSE(second_system(Units::imperial));
 }
 
-// Regulation (EU) No 1007/2011, article 9(1).
-TEST_CASE("fibres stand in descending order, equal ones as written", "[facts]") {
-    CHECK(fibre_statement(english(), full_base()) == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide");
-    const auto fibres = by_share({{"silk", percent(30)}, {"wool", percent(40)}, {"mohair", percent(30)}});
-    CHECK(fibres[0].name == "wool");
-    CHECK(fibres[1].name == "silk");
-    CHECK(fibres[2].name == "mohair");
-}
-
 // ISO 3758: washing, bleaching, drying, ironing, professional care.
 TEST_CASE("care stands in the order of ISO 3758", "[facts]") {
     CHECK(care_words(english(), in_process_order(full_base().care)) == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");

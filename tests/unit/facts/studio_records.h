@@ -126,6 +126,7 @@ inline Records studio_records() {
     records.studio.units = Units::both;
     records.studio.currency = {"EUR", 2};
     records.studio.made_in = "Ireland";
+    records.studio.care_style = CareStyle::both;
 
     Ingredient salt;
     salt.id.value = "salt";

@@ -318,9 +318,54 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "base.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
     CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
     CHECK(text(third, "base.care") == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(text(third, "lot.crock_note") == "May rub off on hands and needles: wash before wearing");
+    CHECK(text(third, "lot.rinse_note") == "Keeps tinting the water: wash apart");
+    CHECK(text(third, "base.fibres") == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide"); // as written: no market
+    CHECK(text(third, "base.regain") == "14.31\u00a0%");
+    CHECK(text(third, "base.dry_weight") == "87.5\u00a0g");
+    CHECK(text(third, "base.provenance") == "spun in Portugal\u00a0· dyed in Ireland");
+    CHECK(text(third, "base.care.proposed") ==
+          "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach\u00a0· Do\u00a0not\u00a0tumble\u00a0dry\u00a0· Dry\u00a0flat"
+          "\u00a0· Iron\u00a0low");
     const Facts bare = skeins.back().facts;
+    CHECK(text(bare, "lot.crock_note") == "(none)");
+    CHECK(text(bare, "lot.rinse_note") == "(none)");
     CHECK(text(bare, "price.blank") == "Price");
     CHECK(text(bare, "skein.pot") == "(none)");
     CHECK(text(bare, "lot.wash_note") == "(none)");
     CHECK_FALSE(bare.find("lot.patch"));
+}
+
+TEST_CASE("fibres are named as the studio's market asks", "[facts]") {
+    Records records = studio_records();
+    records.studio.market = Market::us;
+    const Facts base = items(records, ItemKind::bases).front().facts;
+    CHECK(text(base, "base.fibres") == "75\u00a0% wool\u00a0· 25\u00a0% nylon");
+    const auto fibres = list(base, "base.fibre_list");
+    REQUIRE(fibres.size() == 2);
+    CHECK(text(fibres[1], "fibre.name") == "nylon");
+    CHECK(text(fibres[1], "fibre.share") == "25\u00a0%");
+    const auto dyes = items(records, ItemKind::dyes);
+    CHECK(text(list(dyes.front().facts, "dye.bases").front(), "base.fibres") ==
+          "75\u00a0% wool\u00a0· 25\u00a0% nylon");
+}
+
+TEST_CASE("care is said in words unless the studio wants symbols", "[facts]") {
+    const auto [style, words, symbol] = GENERATE(table<CareStyle, std::string, bool>({
+        {CareStyle::words, "Hand wash", false},
+        {CareStyle::symbols, "(none)", true},
+        {CareStyle::both, "Hand wash", true},
+    }));
+    Records records = studio_records();
+    records.studio.care_style = style;
+    const Facts base = items(records, ItemKind::bases).front().facts;
+    const Facts first = list(base, "base.care_list").front();
+    CHECK(text(first, "care.words") == words);
+    const auto drawing = first.find("care.symbol");
+    REQUIRE(drawing.has_value() == symbol);
+    if (symbol) {
+        CHECK(std::get<Symbol>(*drawing).key == "care/hand wash");
+        CHECK(std::get<Symbol>(*drawing).description == "Hand wash");
+    }
+    CHECK(text(base, "base.care") == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach"); // bands have no symbols
 }

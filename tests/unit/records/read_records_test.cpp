@@ -125,6 +125,31 @@ TEST_CASE("fibres keep the order written, whatever adds up to a hundred", "[reco
     CHECK(base.care[0].key == "no bleach"); // as written; printing puts it in order
 }
 
+TEST_CASE("what is said of the wool, and what is not", "[records]") {
+    const Records records =
+        read("studio: {name: Q, care: words and symbols}\n"
+             "bases:\n  - {id: a, name: A, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}}\n"
+             "  - {id: b, name: B, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}, superwash: yes,"
+             " name the breed: no, virgin wool: yes, spun: carded, care: [no wash], care from: own test}\n"
+             "  - {id: c, name: C, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}, superwash: 50 %}\n");
+    CHECK(records.studio.care_style == CareStyle::both);
+    const Base& silent = records.base("a");
+    CHECK_FALSE(silent.superwash);
+    CHECK_FALSE(silent.names_breed.has_value());
+    CHECK_FALSE(silent.virgin_wool.has_value());
+    CHECK_FALSE(silent.spinning);
+    CHECK_FALSE(silent.care_source);
+    CHECK(silent.care_spot.line == 3);
+    const Base& full = records.base("b");
+    CHECK(full.superwash == Superwash{true});
+    CHECK(full.names_breed == false);
+    CHECK(full.virgin_wool == true);
+    CHECK(full.spinning == Spinning::carded);
+    CHECK(full.care_source == CareSource::own_test);
+    CHECK(full.care_spot.column > 100);
+    CHECK(records.base("c").superwash == Superwash{percent(50)});
+}
+
 TEST_CASE("a base remembers in which units it was written", "[records]") {
     const Records records =
         read("bases:\n  - {id: a, name: A, fibre: {wool: 100 %}, skein: {weight: 3.5 oz, length: 437 yd}}\n"
