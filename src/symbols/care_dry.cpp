@@ -1,0 +1,68 @@
+#include "symbols/care_groups.h"
+#include "symbols/care_ink.h"
+
+namespace dyeleaf::care {
+
+namespace {
+
+constexpr Rect frame{{pen_width / 2, body_top}, {baseline - body_top, baseline - body_top}};
+constexpr Length width = frame.size.width + pen_width;
+constexpr Point centre = frame.centre();
+
+DisplayList square() {
+    DisplayList list = blank(width);
+    stroke(list, rect_path(frame));
+    return list;
+}
+
+DisplayList tumble(int dots) {
+    DisplayList list = square();
+    stroke(list, circle_path(centre, mm(2.45)));
+    for (int i = 0; i < dots; ++i)
+        dot(list, centre + Point{mm(1.7) * (i - (dots - 1) / 2.0), {}});
+    return list;
+}
+
+DisplayList no_tumble() {
+    DisplayList list = tumble(0);
+    cross_out(list);
+    return list;
+}
+
+enum class Lines { upright, flat };
+
+DisplayList natural(Lines lines, int count, bool shade) {
+    DisplayList list = square();
+    const Length half = mm(2.2);
+    for (int i = 0; i < count; ++i) {
+        const Length aside = mm(1.7) * (i - (count - 1) / 2.0);
+        if (lines == Lines::upright) {
+            stroke(list, line_path(centre + Point{aside, -half}, centre + Point{aside, half}));
+        } else {
+            stroke(list, line_path(centre + Point{-half, aside}, centre + Point{half, aside}));
+        }
+    }
+    const Length cut = mm(2.3);
+    if (shade) {
+        stroke(list, line_path({frame.left(), frame.top() + cut}, {frame.left() + cut, frame.top()}));
+    }
+    return list;
+}
+
+} // namespace
+
+std::vector<NamedDrawing> dry_symbols() {
+    return {{"tumble normal", tumble(2)},
+            {"tumble low", tumble(1)},
+            {"no tumble", no_tumble()},
+            {"dry line", natural(Lines::upright, 1, false)},
+            {"dry drip line", natural(Lines::upright, 2, false)},
+            {"dry flat", natural(Lines::flat, 1, false)},
+            {"dry drip flat", natural(Lines::flat, 2, false)},
+            {"dry line shade", natural(Lines::upright, 1, true)},
+            {"dry drip line shade", natural(Lines::upright, 2, true)},
+            {"dry flat shade", natural(Lines::flat, 1, true)},
+            {"dry drip flat shade", natural(Lines::flat, 2, true)}};
+}
+
+} // namespace dyeleaf::care

@@ -1,0 +1,34 @@
+// The pen that all care symbols are drawn with, and the lines they stand on.
+#pragma once
+
+#include "display/display_list.h"
+
+namespace dyeleaf::care {
+
+// Millimetres from the top left corner of the symbol.
+constexpr Point at(double x, double y) {
+    return {mm(x), mm(y)};
+}
+
+inline constexpr Length pen_width = mm(0.55);
+// The middle of the uppermost and lowest stroke of tub, triangle, square and circle. What lies below is kept for bars,
+// so that a row of symbols stands on one line.
+inline constexpr Length body_top = mm(0.6);
+inline constexpr Length baseline = mm(7.5);
+
+// A list `width` wide and as high as every symbol.
+DisplayList blank(Length width);
+
+// A line with round ends and corners. Strokes have neither: each step of the path is a stroke of its own, and a disc
+// lies on every joint.
+void stroke(DisplayList& list, const Path& path, Length width = pen_width);
+void dot(DisplayList& list, Point centre);
+
+// Below the body: one for a mild process, two for a very mild one.
+enum class Mildness { normal, mild, very_mild };
+void bars(DisplayList& list, Mildness mildness);
+
+// The St Andrew's cross of "do not", from edge to edge of the list.
+void cross_out(DisplayList& list);
+
+} // namespace dyeleaf::care
