@@ -7,12 +7,12 @@ const Vocabulary& pictogram_vocabulary() {
     static const Vocabulary vocabulary{
         "pictogram",
         {
-            Row::symbol(
-                "pictogram.symbol", "the drawing in its red frame",
-                [](const PictogramView& v, const Manner& m) {
-                    return Symbol{"ghs/" + pictogram_code(v.pictogram), pictogram_words(m.language, v.pictogram)};
-                },
-                {"", "its number in the list of pictograms", "UN GHS, annex 3"}),
+            Row::symbol("pictogram.symbol", "the drawing in its red frame",
+                        [](const PictogramView& v, const Manner& m) {
+                            return Symbol{"ghs/" + pictogram_code(v.pictogram),
+                                          pictogram_words(m.language, v.pictogram), m.mono};
+                        },
+                        {"", "its number in the list of pictograms", "UN GHS, annex 3"}),
             Row::text("pictogram.code", "its number: GHS08",
                       [](const PictogramView& v) { return pictogram_code(v.pictogram); }),
             Row::text("pictogram.name", "its name: health hazard",
