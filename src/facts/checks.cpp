@@ -6,6 +6,7 @@
 #include "facts/check_fibres.h"
 #include "facts/check_hazards.h"
 #include "facts/check_lots.h"
+#include "facts/check_yarn.h"
 #include "facts/colour.h"
 #include "facts/mix.h"
 
@@ -72,6 +73,7 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
     check_fibres(base, records.studio.market, diagnostics);
     check_care(records, base, diagnostics);
+    check_yarn_weight(base, diagnostics);
 }
 
 void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {

@@ -92,10 +92,10 @@ std::vector<Item> skein_items(const Records& records, const Selection& selection
     for (const Skein& skein : select_skeins(records, selection, diagnostics)) {
         const Lot& lot = *skein.lot;
         lots.push_back(&lot);
-        items.push_back(
-            {lot.id.value + ":" + std::to_string(skein.number),
-             Facts::of(SkeinView{&lot, skein.number}, skein_vocabulary()).within(lot_facts(records, lot, studio)),
-             lot.spot});
+        items.push_back({lot.id.value + ":" + std::to_string(skein.number),
+                         Facts::of(SkeinView{&records, &lot, skein.number}, skein_vocabulary())
+                             .within(lot_facts(records, lot, studio)),
+                         lot.spot});
     }
     check_lots(records, lots, today, diagnostics);
     return items;

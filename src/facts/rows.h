@@ -4,6 +4,7 @@
 #include "facts/facts.h"
 
 #include <concepts>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <utility>
@@ -82,5 +83,20 @@ template <class View> struct Rows {
                 std::move(derivation)};
     }
 };
+
+// A row, or a table of rows that several vocabularies share.
+struct RowOrTable {
+    RowOrTable(FactRow row) : rows{std::move(row)} {}
+    RowOrTable(std::vector<FactRow> table) : rows(std::move(table)) {}
+    std::vector<FactRow> rows;
+};
+
+// All of them in this order.
+inline std::vector<FactRow> together(std::initializer_list<RowOrTable> parts) {
+    std::vector<FactRow> rows;
+    for (const RowOrTable& part : parts)
+        rows.insert(rows.end(), part.rows.begin(), part.rows.end());
+    return rows;
+}
 
 } // namespace dyeleaf

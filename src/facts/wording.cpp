@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/words.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <array>
@@ -89,7 +90,7 @@ std::string percent_words(const Language& language, Percent percent) {
 }
 
 std::string strength_words(const Language& language, Percent strength) {
-    return with_unit(language.number(significant(strength.number(), 2)), "%");
+    return with_unit(language.number(significant(strength.number(), strength_figures)), "%");
 }
 
 std::string allowance_words(const Language& language, Percent allowance) {

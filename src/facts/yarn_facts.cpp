@@ -4,14 +4,18 @@
 #include "facts/date_rows.h"
 #include "facts/fibre_statement.h"
 #include "facts/moisture.h"
+#include "facts/put_up_facts.h"
+#include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/skein_numbers.h"
+#include "facts/skein_size.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
+#include "facts/yarn_measure_facts.h"
+#include "facts/yarn_wording.h"
 
 #include <algorithm>
-#include <cmath>
 #include <functional>
 
 namespace dyeleaf {
@@ -84,7 +88,7 @@ Text regain(const BaseView& view, const Manner& m) {
 Text dry_weight(const BaseView& view, const Manner& m) {
     const auto allowance = agreed_allowance(*view.base);
     if (!allowance) return std::nullopt;
-    return mass_words(m.language, grams(std::round(dry_mass(view.base->skein_mass, *allowance).number() * 10) / 10));
+    return mass_words(m.language, rounded_to(dry_mass(view.base->skein.mass.value, *allowance), grams(0.1)));
 }
 
 Text proposed(const BaseView& view, const Manner& m) {
@@ -93,29 +97,38 @@ Text proposed(const BaseView& view, const Manner& m) {
     return care_words(m.language, proposal->care);
 }
 
-// A statement in the studio's first system of units.
-template <class Statement> auto first(Statement statement) {
-    return [statement](const BaseView& view, const Manner& m) {
-        return statement(m.language, *view.base, first_system(view.records->studio.units));
-    };
-}
-
-// In the second, where tags state both.
-template <class Statement> auto second(Statement statement) {
-    return [statement](const BaseView& view, const Manner& m) -> Text {
-        const auto system = second_system(view.records->studio.units);
-        if (!system) return std::nullopt;
-        return statement(m.language, *view.base, *system);
-    };
-}
-
 // --- lots ---
 
 const Derivation of_its_dyes{"", "as recorded for the dyes used in it", ""};
 
-Text price(const LotView& view, const Manner& m) {
-    if (!view.lot->price) return std::nullopt;
-    return price_words(m.language, *view.lot->price, view.records->studio.currency);
+std::optional<Price> price_of(const LotView& view) {
+    return view.lot->price;
+}
+
+std::optional<Price> price_of(const SkeinView& view) {
+    return skein_price(*view.lot, view.number);
+}
+
+template <class View> Text price(const View& view, const Manner& m) {
+    const auto price = price_of(view);
+    if (!price) return std::nullopt;
+    return price_words(m.language, *price, view.records->studio.currency);
+}
+
+template <class View> Text unit_price(const View& view, const Manner& m) {
+    const auto price = price_of(view);
+    const Mass mass = size_of(view).mass.value;
+    if (!price || mass <= Mass{}) return std::nullopt;
+    return unit_price_words(m.language, *price, mass, view.records->studio.currency);
+}
+
+template <class View> Text price_blank(const View& view, const Manner& m) {
+    return only_if(!price_of(view), m, "price.box");
+}
+
+const Derivation& unit_price_derivation() {
+    static const Derivation derivation{"", "price by weight, half up to the minor unit", "ISO 4217; common practice"};
+    return derivation;
 }
 
 // Whether one of the lot's dyes is recorded to do so.
@@ -139,6 +152,18 @@ Text pot(const SkeinView& view, const Manner& m) {
 
 } // namespace
 
+SkeinSize size_of(const BaseView& view) {
+    return view.base->skein;
+}
+
+SkeinSize size_of(const LotView& view) {
+    return skein_size(view.records->base(view.lot->base.value), *view.lot);
+}
+
+SkeinSize size_of(const SkeinView& view) {
+    return skein_size(view.records->base(view.lot->base.value), *view.lot, view.number);
+}
+
 Derivation fibres_by_market() {
     return {"", "by share, in the names that the studio's market has for them",
             "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6, 303.7"};
@@ -148,7 +173,8 @@ const Vocabulary& base_vocabulary() {
     using Row = Rows<BaseView>;
     static const Vocabulary vocabulary{
         "base",
-        {
+        // What it is, what a skein holds, how thick it is, how it is cared for.
+        together({
             Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
             Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
@@ -161,24 +187,15 @@ const Vocabulary& base_vocabulary() {
             Row::list(
                 "base.fibre_list", "the same one by one", fibre_vocabulary(),
                 [](const BaseView& v) { return stated_fibres(*v.base, v.records->studio.market); }, fibres_by_market()),
+            put_up_rows<BaseView>("base"),
             Row::text("base.regain", "the agreed allowance for moisture, on the dry weight", regain,
                       {"%", "mean of its fibres' allowances by share; wool as carded unless spun: combed",
                        "Regulation (EU) No 1007/2011, Annex IX"}),
             Row::text("base.dry_weight", "of one skein, without the agreed moisture", dry_weight,
                       {"g", "recorded weight ÷ (1 + allowance), to 0.1 g", "Regulation (EU) No 1007/2011, Annex IX"}),
-            Row::text("base.weight", "of one skein", first(weight_statement)),
-            Row::text("base.weight.other", "in the other units, where both are used", second(weight_statement)),
-            Row::text("base.length", "of one skein, as written, or rounded down from the other units",
-                      first(length_statement)),
-            Row::text("base.length.other", "in the other units, where both are used", second(length_statement)),
-            Row::text("base.put_up", "weight and length", first(put_up_statement)),
-            Row::text("base.put_up.other", "in the other units, where both are used", second(put_up_statement)),
             Row::text("base.put_up.kind", "skein, mini skein, cone or braid",
                       [](const BaseView& v, const Manner& m) { return words(m.language, v.base->put_up); }),
-            Row::text("base.yarn_weight", "the dyer's word for how thick it is",
-                      [](const BaseView& v) { return v.base->yarn_weight; }),
-            Row::text("base.gauge", "as recorded", [](const BaseView& v) { return v.base->gauge; }),
-            Row::text("base.needles", "as recorded", [](const BaseView& v) { return v.base->needles; }),
+            yarn_measure_rows(),
             Row::text("base.origin", "where it comes from", [](const BaseView& v) { return v.base->origin; }),
             Row::text(
                 "base.provenance", "where it was spun and dyed, on one line",
@@ -193,7 +210,7 @@ const Vocabulary& base_vocabulary() {
                       proposed,
                       {"", "gentlest need among the fibres, superwash only for its own share", "common practice"}),
             Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
-        }};
+        })};
     return vocabulary;
 }
 
@@ -201,7 +218,7 @@ const Vocabulary& lot_vocabulary() {
     using Row = Rows<LotView>;
     static const Vocabulary vocabulary{
         "lot",
-        {
+        together({
             Row::text("lot.id", "the lot's number", [](const LotView& v) { return v.lot->id.value; }),
             Row::text("lot.colourway", "the colourway's name", [](const LotView& v) { return v.lot->colourway; }),
             Row::text("lot.dyed", "the day it was dyed, where known",
@@ -210,10 +227,11 @@ const Vocabulary& lot_vocabulary() {
             date_row<LotView>("lot.dyed.long", DateForm::full, day_dyed),
             date_row<LotView>("lot.dyed.month", DateForm::month, day_dyed),
             date_row<LotView>("lot.dyed.iso", DateForm::iso, day_dyed),
-            Row::text("lot.price", "the price of one skein", price),
-            Row::text("price.text", "the same", price),
-            Row::text("price.blank", "there only if no price is recorded, to head an empty box",
-                      [](const LotView& v, const Manner& m) { return only_if(!v.lot->price, m, "price.box"); }),
+            put_up_rows<LotView>("lot"),
+            Row::text("lot.price", "the price of a whole skein", price<LotView>),
+            Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
+            Row::text("price.text", "the price of a whole skein", price<LotView>),
+            Row::text("price.blank", "there only if no price is recorded, to head an empty box", price_blank<LotView>),
             Row::text("lot.skeins", "how many skeins were dyed, spoilt ones among them",
                       [](const LotView& v) { return std::to_string(v.lot->skeins); }),
             Row::text("lot.for_sale", "how many of them are for sale",
@@ -242,7 +260,7 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        }),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
-        }};
+        })};
     return vocabulary;
 }
 
@@ -250,7 +268,7 @@ const Vocabulary& skein_vocabulary() {
     using Row = Rows<SkeinView>;
     static const Vocabulary vocabulary{
         "skein",
-        {
+        together({
             Row::text("skein.number", "its number in the lot",
                       [](const SkeinView& v) { return std::to_string(v.number); }),
             Row::text("skein.count", "how many skeins were dyed, spoilt ones among them",
@@ -259,7 +277,12 @@ const Vocabulary& skein_vocabulary() {
                 "skein.of", "both: 3 of 12",
                 [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
             Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
-        }};
+            put_up_rows<SkeinView>("skein"),
+            Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
+            Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>, unit_price_derivation()),
+            Row::text("skein.price.blank", "there only if it has no price, to head an empty box",
+                      price_blank<SkeinView>),
+        })};
     return vocabulary;
 }
 

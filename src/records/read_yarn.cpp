@@ -3,6 +3,8 @@
 #include "base/number.h"
 #include "records/fibre_shares.h"
 #include "records/read_fields.h"
+#include "records/read_price.h"
+#include "records/read_skein.h"
 #include "records/read_values.h"
 #include "records/suggest_care.h"
 
@@ -109,71 +111,6 @@ std::optional<std::vector<Care>> read_care(const Node& node, const std::string& 
     return treatments;
 }
 
-void read_skein(const Node& node, Base& base, Diagnostics& diagnostics) {
-    if (node.kind != Node::Kind::map) {
-        diagnostics.error(node.spot, "the skein has a weight and a length, each with its name",
-                          "write skein: {weight: 100 g, length: 420 m}");
-        return;
-    }
-    Fields fields{node, "skein", diagnostics};
-    const auto weight = within(read_mass, {grams(1), grams(100'000)});
-    const auto length = within(read_yarn_length, {metres(1), metres(100'000)});
-    base.skein_mass = needed_field(fields, "weight", "weight: 100 g", weight).value_or(Mass{});
-    base.skein_length = needed_field(fields, "length", "length: 420 m", length).value_or(Length{});
-    const Node* length_node = fields.take("length");
-    const Node* weight_node = fields.take("weight");
-    if (weight_node != nullptr) base.mass_in_imperial = is_imperial(*weight_node);
-    if (length_node != nullptr) base.length_in_imperial = is_imperial(*length_node);
-    // The finest lace runs to a few thousand metres in 100 g (common practice); more is a digit too many.
-    constexpr double finest = 100; // metres in a gram
-    if (base.skein_mass > Mass{} && base.skein_length.in_m() > finest * base.skein_mass.number()) {
-        diagnostics.warning(length_node->spot,
-                            std::string{trimmed(length_node->text)} + " is very long for a skein of " +
-                                std::string{trimmed(weight_node->text)},
-                            "no yarn is so fine: look for a digit too many, or one too few in the weight");
-    }
-    fields.refuse_the_rest();
-}
-
-// As a price says it, in place of what was written.
-void refuse_price(const Node& node, const std::string& text, const Currency& currency, Diagnostics& diagnostics) {
-    const std::string example = "write the number alone, such as " + fixed(26, currency.minor_units);
-    const std::string shown = in_quotes(shortened(text, 40));
-    if (text.starts_with('-')) {
-        diagnostics.error(node.spot, "a price of " + shown + " is less than nothing", example);
-    } else if (lower_case(text) == "free") {
-        diagnostics.error(node.spot, shown + " is not a price",
-                          "leave the line out, and the tag keeps an empty price box to write in");
-    } else if (const auto number = parse_decimal(text); number && text.find('.') != std::string::npos) {
-        diagnostics.error(node.spot, shown + " has more decimals than " + currency.code + " has",
-                          "write " + fixed(*number, currency.minor_units));
-    } else if (text.find(',') != std::string::npos) {
-        diagnostics.error(node.spot, "a comma in the price " + shown,
-                          "write a point before the cents and nothing between thousands, as in 1250.50");
-    } else {
-        diagnostics.error(node.spot, shown + " is not a price", example + "; the currency stands under “studio”");
-    }
-}
-
-std::optional<Price> read_price(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
-    const auto text = read_word(node, "price", diagnostics);
-    if (!text) return std::nullopt;
-    if (currency.code.empty()) {
-        diagnostics.error(node.spot, "a price, but nothing says in which currency",
-                          "add “currency: EUR” to the studio");
-        return std::nullopt;
-    }
-    const auto price = parse_price(*text, currency);
-    if (!price) {
-        refuse_price(node, *text, currency, diagnostics);
-        return std::nullopt;
-    }
-    if (price->minor > 0) return price;
-    diagnostics.error(node.spot, "a price of zero",
-                      "leave the line out, and the tag keeps an empty price box to write in");
-    return std::nullopt;
-}
-
 std::vector<int> read_numbers(const Node& node, const std::string& what, const std::string& example, Range<int> range,
                               Diagnostics& diagnostics) {
     std::vector<int> numbers;
@@ -236,7 +173,7 @@ std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     if (const Node* fibre = fields.need("fibre", "fibre: {wool: 75 %, polyamide: 25 %}"))
         base.fibres = read_fibres(*fibre, diagnostics);
     if (const Node* skein = fields.need("skein", "skein: {weight: 100 g, length: 420 m}"))
-        read_skein(*skein, base, diagnostics);
+        base.skein = read_skein(*skein, diagnostics);
     const auto put_ups =
         one_of<PutUp>({{"skein", PutUp::skein}, {"mini", PutUp::mini}, {"cone", PutUp::cone}, {"braid", PutUp::braid}});
     base.put_up = optional_field(fields, "put up", put_ups).value_or(base.put_up);
@@ -272,6 +209,8 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     lot.skeins = needed_field(fields, "skeins", "skeins: 12", within(read_whole, {1, 1000})).value_or(0);
     if (const Node* pots = fields.take("pots")) lot.pots = read_pots(*pots, lot.skeins, diagnostics);
     if (const Node* spoilt = fields.take("spoilt")) lot.spoilt = read_spoilt(*spoilt, lot.skeins, diagnostics);
+    lot.skein_mass = optional_field(fields, "skein weight", read_skein_mass);
+    if (const Node* odd = fields.take("odd skeins")) lot.odd_skeins = read_odd_skeins(*odd, lot, currency, diagnostics);
     lot.dyed = optional_field(fields, "dyed", read_date);
     if (const Node* price = fields.take("price")) lot.price = read_price(*price, currency, diagnostics);
     lot.colour = optional_field(fields, "colour", read_colour);

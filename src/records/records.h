@@ -174,6 +174,18 @@ struct Fibre {
     Spot spot = {}; // of the name
 };
 
+// A figure of a skein: what it comes to, and what was written for it in either system of units or in both. Neither:
+// it was worked out. Tags state what was written as it stands.
+template <class T> struct SkeinFigure {
+    T value{};
+    std::optional<T> metric, imperial;
+};
+
+struct SkeinSize {
+    SkeinFigure<Mass> mass;
+    SkeinFigure<Length> length;
+};
+
 struct Base {
     Id id;
     std::string name;
@@ -183,10 +195,7 @@ struct Base {
     std::optional<bool> virgin_wool;
     std::optional<Superwash> superwash;
     std::optional<Spinning> spinning;
-    Mass skein_mass;
-    Length skein_length;
-    bool mass_in_imperial = false;   // as written: in oz or lb
-    bool length_in_imperial = false; // as written: in yd
+    SkeinSize skein;
     PutUp put_up = PutUp::skein;
     std::optional<std::string> yarn_weight; // "super fine", "4-ply": the dyer's word
     std::optional<std::string> gauge;
@@ -199,13 +208,22 @@ struct Base {
     Spot spot;
 };
 
+// One that holds more or less than the others of its lot.
+struct OddSkein {
+    int number = 0;
+    SkeinFigure<Mass> mass;
+    std::optional<Price> price; // none: its tag has an empty price box, the lot's price is for a whole skein
+};
+
 struct Lot {
     Id id; // text for ever: "0077" and "2024-05-01" stay as they are
     std::string colourway;
     Id base;
-    int skeins = 0;          // as dyed, spoilt ones among them
-    std::vector<int> pots;   // skeins in pot A, B, C …; empty: one pot, no letters
-    std::vector<int> spoilt; // numbers of skeins that are not for sale; others keep theirs
+    int skeins = 0;                              // as dyed, spoilt ones among them
+    std::vector<int> pots;                       // skeins in pot A, B, C …; empty: one pot, no letters
+    std::vector<int> spoilt;                     // numbers of skeins that are not for sale; others keep theirs
+    std::optional<SkeinFigure<Mass>> skein_mass; // of each, where it is not the base's
+    std::vector<OddSkein> odd_skeins;            // as written
     std::optional<RecordedDate> dyed;
     std::optional<Price> price; // none: the tag has an empty price box
     std::optional<Sourced<RecordedColour>> colour;

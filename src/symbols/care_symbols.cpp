@@ -1,5 +1,5 @@
-// Drawn by us from the geometry in words: tub, triangle, square, iron and circle, with bars, dots, lines and crosses, as
-// ISO 3758:2023 describes them. The symbols are protected marks in some countries; whoever prints them there needs a
+// Drawn by us from the geometry in words: tub, triangle, square, iron and circle, with bars, dots, lines and crosses,
+// as ISO 3758:2023 describes them. The symbols are protected marks in some countries; whoever prints them there needs a
 // licence.
 #include "symbols/care_symbols.h"
 

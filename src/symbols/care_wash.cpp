@@ -8,8 +8,8 @@ namespace {
 
 constexpr Length width = mm(11.4);
 constexpr Length middle = width / 2;
-constexpr Length rim = pen_width / 2;       // the left rim's middle
-constexpr Length foot = rim + mm(1.5);      // the left foot's
+constexpr Length rim = pen_width / 2;        // the left rim's middle
+constexpr Length foot = rim + mm(1.5);       // the left foot's
 constexpr Length water = body_top + mm(1.1); // the water line, about which the waves swing
 
 // `swings` half waves, the first one up.

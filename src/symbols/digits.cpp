@@ -24,8 +24,7 @@ Path bowl(double left, double top, double right, double bottom) {
     const double y = (top + bottom) / 2;
     const double kx = (right - left) / 2 * 0.58;
     const double ky = (bottom - top) / 2 * 0.58;
-    return {MoveTo{p(x, top)},
-            CurveTo{p(x + kx, top), p(right, y - ky), p(right, y)},
+    return {MoveTo{p(x, top)}, CurveTo{p(x + kx, top), p(right, y - ky), p(right, y)},
             CurveTo{p(right, y + ky), p(x + kx, bottom), p(x, bottom)},
             CurveTo{p(x - kx, bottom), p(left, y + ky), p(left, y)},
             CurveTo{p(left, y - ky), p(x - kx, top), p(x, top)}};
@@ -51,13 +50,9 @@ Character character(char c) {
                 {MoveTo{p(50, 0)}, LineTo{p(11, 0)}, LineTo{p(7, 45)}, CurveTo{p(12, 39), p(19, 36), p(27, 36)},
                  CurveTo{p(44, 36), p(56, 49), p(56, 67)}, CurveTo{p(56, 87), p(43, 100), p(26, 100)},
                  CurveTo{p(15, 100), p(6, 95), p(0, 86)}}};
-    case '6':
-        return {56,
-                Path{MoveTo{p(43, 0)}, CurveTo{p(24, 18), p(0, 42), p(0, 70)}} + bowl(0, 39, 56, 100)};
+    case '6': return {56, Path{MoveTo{p(43, 0)}, CurveTo{p(24, 18), p(0, 42), p(0, 70)}} + bowl(0, 39, 56, 100)};
     case '7': return {54, {MoveTo{p(0, 0)}, LineTo{p(54, 0)}, CurveTo{p(38, 25), p(22, 58), p(17, 100)}}};
-    case '9':
-        return {56,
-                Path{MoveTo{p(13, 100)}, CurveTo{p(32, 82), p(56, 58), p(56, 30)}} + bowl(0, 0, 56, 61)};
+    case '9': return {56, Path{MoveTo{p(13, 100)}, CurveTo{p(32, 82), p(56, 58), p(56, 30)}} + bowl(0, 0, 56, 61)};
     case 'P':
         return {56,
                 {MoveTo{p(0, 100)}, LineTo{p(0, 0)}, LineTo{p(29, 0)}, CurveTo{p(46, 0), p(56, 11), p(56, 27)},
@@ -85,14 +80,15 @@ Path lettering(std::string_view text, Point centre, Length height) {
             return centre + Point{(point.x + mm(x)) * scale, (point.y - mm(50)) * scale};
         };
         for (const auto& step : drawn.path) {
-            std::visit(Overloaded{[&](MoveTo move) { path.push_back(MoveTo{placed(move.to)}); },
-                                  [&](LineTo line) { path.push_back(LineTo{placed(line.to)}); },
-                                  [&](CurveTo curve) {
-                                      path.push_back(CurveTo{placed(curve.control1), placed(curve.control2),
-                                                             placed(curve.to)});
-                                  },
-                                  [&](ClosePath close) { path.push_back(close); }},
-                       step);
+            std::visit(
+                Overloaded{
+                    [&](MoveTo move) { path.push_back(MoveTo{placed(move.to)}); },
+                    [&](LineTo line) { path.push_back(LineTo{placed(line.to)}); },
+                    [&](CurveTo curve) {
+                        path.push_back(CurveTo{placed(curve.control1), placed(curve.control2), placed(curve.to)});
+                    },
+                    [&](ClosePath close) { path.push_back(close); }},
+                step);
         }
         x += drawn.width + gap;
     }

@@ -107,8 +107,7 @@ inline Base full_base() {
     base.name = "Plain Sock";
     base.code = "PS";
     base.fibres = {{"polyamide", percent(25)}, {"merino wool", percent(75)}};
-    base.skein_mass = grams(100);
-    base.skein_length = metres(420);
+    base.skein = {{grams(100), grams(100), {}}, {metres(420), metres(420), {}}};
     base.yarn_weight = "super fine";
     base.gauge = "30 stitches = 10 cm";
     base.needles = "2.25–2.75 mm";

@@ -110,6 +110,7 @@ Records complete_records() {
     Jar grave = full_jar();
     grave.parts.front().id.value = "neon";
     records.jars.push_back(grave);
+    records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
     return records;
 }
 
@@ -181,6 +182,26 @@ TEST_CASE("every name can be asked of records with next to nothing in them", "[f
         INFO(never);
         CHECK_FALSE(answered.contains(never));
     }
+}
+
+// 63 g of 420 m in 100 g are 264.6 m; €16.00 for 63 g are €25.397 for 100 g (arithmetic).
+TEST_CASE("a skein's facts are its own", "[facts]") {
+    Records records = studio_records();
+    records.lots[0].odd_skeins = {{3, {grams(63), grams(63), {}}, Price{1600}}, {4, {grams(80), grams(80), {}}, {}}};
+    const auto skeins = items(records, ItemKind::skeins);
+    CHECK(text(skeins[0].facts, "skein.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(text(skeins[0].facts, "skein.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
+    CHECK(text(skeins[0].facts, "skein.price") == "€26.00");
+    CHECK(text(skeins[0].facts, "skein.price.per_100_g") == "€26.00\u00a0per\u00a0100\u00a0g");
+    CHECK(text(skeins[0].facts, "skein.price.blank") == "(none)");
+    CHECK(text(skeins[2].facts, "skein.put_up") == "63\u00a0g\u00a0· 260\u00a0m");
+    CHECK(text(skeins[2].facts, "skein.put_up.other") == "2.2\u00a0oz\u00a0· 285\u00a0yd");
+    CHECK(text(skeins[2].facts, "skein.price") == "€16.00");
+    CHECK(text(skeins[2].facts, "skein.price.per_100_g") == "€25.40\u00a0per\u00a0100\u00a0g");
+    CHECK(text(skeins[2].facts, "lot.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(text(skeins[3].facts, "skein.weight") == "80\u00a0g");
+    CHECK(text(skeins[3].facts, "skein.price") == "(none)");
+    CHECK(text(skeins[3].facts, "skein.price.blank") == "Price");
 }
 
 TEST_CASE("a dye's facts", "[facts]") {
