@@ -5,10 +5,10 @@ namespace dyeleaf::care {
 
 namespace {
 
-constexpr Length width = mm(9.4);
+constexpr Length width = mm(9.5);
 constexpr Point apex{width / 2, body_top};
-constexpr Point left{mm(0.5), baseline};
-constexpr Point right{width - mm(0.5), baseline};
+constexpr Point left{mm(0.3), baseline};
+constexpr Point right{width - mm(0.3), baseline};
 
 DisplayList triangle() {
     DisplayList list = blank(width);
@@ -28,8 +28,8 @@ Path oblique(double share) {
 
 std::vector<NamedDrawing> bleach_symbols() {
     DisplayList oxygen = triangle();
-    stroke(oxygen, oblique(0.34));
-    stroke(oxygen, oblique(0.62));
+    stroke(oxygen, oblique(0.31));
+    stroke(oxygen, oblique(0.56));
     DisplayList none = triangle();
     cross_out(none);
     return {{"any bleach", triangle()}, {"oxygen bleach", oxygen}, {"no bleach", none}};

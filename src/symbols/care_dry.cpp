@@ -5,26 +5,35 @@ namespace dyeleaf::care {
 
 namespace {
 
-constexpr Rect frame{{pen_width / 2, body_top}, {baseline - body_top, baseline - body_top}};
-constexpr Length width = frame.size.width + pen_width;
-constexpr Point centre = frame.centre();
+constexpr Length side = baseline - body_top;
 
-DisplayList square() {
+// In the middle of a list of this width.
+constexpr Rect frame_in(Length width) {
+    return {{(width - side) / 2, body_top}, {side, side}};
+}
+
+DisplayList square(Length width = side + pen_width) {
     DisplayList list = blank(width);
-    stroke(list, rect_path(frame));
+    stroke(list, rect_path(frame_in(width)));
+    return list;
+}
+
+DisplayList drum(Length width = side + pen_width) {
+    DisplayList list = square(width);
+    stroke(list, circle_path(frame_in(width).centre(), mm(2.3)));
     return list;
 }
 
 DisplayList tumble(int dots) {
-    DisplayList list = square();
-    stroke(list, circle_path(centre, mm(2.45)));
+    DisplayList list = drum();
+    const Point centre = frame_in(list.size.width).centre();
     for (int i = 0; i < dots; ++i)
         dot(list, centre + Point{mm(1.7) * (i - (dots - 1) / 2.0), {}});
     return list;
 }
 
 DisplayList no_tumble() {
-    DisplayList list = tumble(0);
+    DisplayList list = drum(cross_width);
     cross_out(list);
     return list;
 }
@@ -33,7 +42,9 @@ enum class Lines { upright, flat };
 
 DisplayList natural(Lines lines, int count, bool shade) {
     DisplayList list = square();
-    const Length half = mm(2.2);
+    const Rect frame = frame_in(list.size.width);
+    const Point centre = frame.centre();
+    const Length half = mm(2.0);
     for (int i = 0; i < count; ++i) {
         const Length aside = mm(1.7) * (i - (count - 1) / 2.0);
         if (lines == Lines::upright) {

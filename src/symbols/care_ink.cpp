@@ -1,7 +1,10 @@
 #include "symbols/care_ink.h"
 
-#include "base/overloaded.h"
 #include "symbols/named_drawing.h"
+
+#include <cmath>
+#include <optional>
+#include <utility>
 
 namespace dyeleaf::care {
 
@@ -9,31 +12,66 @@ namespace {
 
 constexpr Rgb black{};
 
-struct Strokes {
-    Path steps, joints;
-    Length radius;
-    Point start, pen;
+// Whether the pen goes on without a corner.
+bool is_smooth(Point arriving, Point leaving) {
+    const double along = arriving.x.in_mm() * leaving.x.in_mm() + arriving.y.in_mm() * leaving.y.in_mm();
+    const double across = arriving.x.in_mm() * leaving.y.in_mm() - arriving.y.in_mm() * leaving.x.in_mm();
+    return along > 0 && std::abs(across) < 0.05 * along;
+}
 
-    void joint(Point point) {
-        const Path disc = circle_path(point, radius);
-        joints.insert(joints.end(), disc.begin(), disc.end());
-        pen = point;
-    }
+// Follows a path; where it turns a corner, begins, or ends, a disc is laid and a new stroke begun.
+class Nib {
+  public:
+    explicit Nib(Length width) : radius_(width / 2) {}
+
     void operator()(const MoveTo& move) {
-        start = move.to;
-        joint(move.to);
+        lift();
+        start_ = pen_ = move.to;
+        first_.reset();
+        turned_ = false;
     }
-    void operator()(const LineTo& line) {
-        steps.insert(steps.end(), {MoveTo{pen}, line});
-        joint(line.to);
-    }
-    void operator()(const CurveTo& curve) {
-        steps.insert(steps.end(), {MoveTo{pen}, curve});
-        joint(curve.to);
-    }
+    void operator()(const LineTo& line) { step(line, line.to, line.to, pen_); }
+    void operator()(const CurveTo& curve) { step(curve, curve.control1, curve.to, curve.control2); }
     void operator()(const ClosePath&) {
-        if (pen != start) (*this)(LineTo{start});
+        if (pen_ != start_) (*this)(LineTo{start_});
     }
+    // At the end of each line.
+    void lift() {
+        if (!first_) return;
+        if (pen_ == start_ && !turned_ && is_smooth(*arriving_, *first_)) {
+            strokes.push_back(ClosePath{});
+            return;
+        }
+        joint(start_);
+        if (pen_ != start_) joint(pen_);
+    }
+
+    Path strokes, joints;
+
+  private:
+    void step(const std::variant<MoveTo, LineTo, CurveTo, ClosePath>& step, Point next, Point to, Point before) {
+        const Point leaving = next - pen_;
+        if (!first_) {
+            first_ = leaving;
+            strokes.push_back(MoveTo{pen_});
+        } else if (!is_smooth(*arriving_, leaving)) {
+            joint(pen_);
+            strokes.push_back(MoveTo{pen_});
+            turned_ = true;
+        }
+        strokes.push_back(step);
+        arriving_ = to - before;
+        pen_ = to;
+    }
+    void joint(Point point) {
+        const Path disc = circle_path(point, radius_);
+        joints.insert(joints.end(), disc.begin(), disc.end());
+    }
+
+    Length radius_;
+    Point start_, pen_;
+    std::optional<Point> first_, arriving_; // directions of the first step and of the last
+    bool turned_ = false;                   // at a corner since the start
 };
 
 } // namespace
@@ -43,12 +81,12 @@ DisplayList blank(Length width) {
 }
 
 void stroke(DisplayList& list, const Path& path, Length width) {
-    Strokes strokes;
-    strokes.radius = width / 2;
+    Nib nib{width};
     for (const auto& step : path)
-        std::visit(strokes, step);
-    list.items.push_back(StrokePath{std::move(strokes.steps), black, width, {}});
-    list.items.push_back(FillPath{std::move(strokes.joints), black});
+        std::visit(nib, step);
+    nib.lift();
+    list.items.push_back(StrokePath{std::move(nib.strokes), black, width, {}});
+    if (!nib.joints.empty()) list.items.push_back(FillPath{std::move(nib.joints), black});
 }
 
 void dot(DisplayList& list, Point centre) {
@@ -67,11 +105,11 @@ void bars(DisplayList& list, Mildness mildness) {
 }
 
 void cross_out(DisplayList& list) {
-    const Length edge = pen_width / 2;
-    const Length right = list.size.width - edge;
-    const Length top = edge;
-    const Length bottom = body_top + baseline - edge;
-    stroke(list, {MoveTo{{edge, top}}, LineTo{{right, bottom}}, MoveTo{{right, top}}, LineTo{{edge, bottom}}});
+    const Length top = pen_width / 2;
+    const Length bottom = body_top + baseline - top;
+    const Length left = (list.size.width - cross_width + pen_width) / 2;
+    const Length right = list.size.width - left;
+    stroke(list, {MoveTo{{left, top}}, LineTo{{right, bottom}}, MoveTo{{right, top}}, LineTo{{left, bottom}}});
 }
 
 } // namespace dyeleaf::care

@@ -5,12 +5,10 @@ namespace dyeleaf::care {
 
 namespace {
 
-constexpr Length width = mm(11.4);
-
-// Standing `raised` above the baseline.
-DisplayList iron(int dots, Length raised = {}) {
-    const auto on = [&](double x, double y) { return at(x, y) - Point{{}, raised}; };
-    DisplayList list = blank(width);
+// Shrunk from the upper left to these shares of its width and height.
+DisplayList iron(int dots, double across = 1, double down = 1) {
+    const auto on = [&](double x, double y) { return at(0.3 + (x - 0.3) * across, 1.2 + (y - 1.2) * down); };
+    DisplayList list = blank(on(11.1, 0).x + mm(0.3));
     stroke(list, {MoveTo{on(3.6, 1.2)}, LineTo{on(8.1, 1.2)}, CurveTo{on(8.9, 1.2), on(9.3, 1.6), on(9.5, 2.3)},
                   LineTo{on(11.1, 7.5)}, LineTo{on(0.3, 7.5)}, CurveTo{on(0.3, 5.6), on(2.2, 4.1), on(4.6, 4.1)},
                   LineTo{on(10.05, 4.1)}});
@@ -19,11 +17,13 @@ DisplayList iron(int dots, Length raised = {}) {
     return list;
 }
 
+// The iron is flatter here, to give the steam room: two jets, which a flat cross meets well away from each other.
 DisplayList without_steam() {
-    DisplayList list = iron(0, mm(0.9));
-    for (const double x : {4.6, 6.6})
-        stroke(list, line_path(at(x, 7.5), at(x, 9.7)));
-    stroke(list, {MoveTo{at(3.2, 7.5)}, LineTo{at(8.0, 9.7)}, MoveTo{at(8.0, 7.5)}, LineTo{at(3.2, 9.7)}});
+    DisplayList list = iron(0, 0.92, 0.72);
+    const Length fine = mm(0.45);
+    for (const double x : {4.15, 6.45})
+        stroke(list, line_path(at(x, 6.6), at(x, 9.5)), fine);
+    stroke(list, {MoveTo{at(1.9, 6.5)}, LineTo{at(8.7, 9.6)}, MoveTo{at(8.7, 6.5)}, LineTo{at(1.9, 9.6)}}, fine);
     return list;
 }
 

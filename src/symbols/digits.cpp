@@ -6,9 +6,9 @@ namespace dyeleaf::care {
 
 namespace {
 
-// A character in a box 100 high, y running down.
+// A character in a box 100 mm high, to be scaled; y runs down.
 struct Character {
-    double width = 0;
+    double width = 0; // mm, for spacing
     Path path;
 };
 
@@ -16,7 +16,7 @@ constexpr Point p(double x, double y) {
     return {mm(x), mm(y)};
 }
 
-constexpr double gap = 26; // between the pen's middles in neighbouring characters
+constexpr double gap = 26; // mm between neighbours, from pen middle to pen middle
 
 // A bowl of four quarters, a little squarer than an ellipse.
 Path bowl(double left, double top, double right, double bottom) {
@@ -57,9 +57,9 @@ Character character(char c) {
         return {56,
                 {MoveTo{p(0, 100)}, LineTo{p(0, 0)}, LineTo{p(29, 0)}, CurveTo{p(46, 0), p(56, 11), p(56, 27)},
                  CurveTo{p(56, 43), p(46, 54), p(29, 54)}, LineTo{p(0, 54)}}};
-    case 'F': return {52, {MoveTo{p(0, 100)}, LineTo{p(0, 0)}, LineTo{p(52, 0)}, MoveTo{p(0, 49)}, LineTo{p(45, 49)}}};
+    case 'F': return {48, {MoveTo{p(0, 100)}, LineTo{p(0, 0)}, LineTo{p(53, 0)}, MoveTo{p(0, 49)}, LineTo{p(45, 49)}}};
     case 'W':
-        return {112, {MoveTo{p(0, 0)}, LineTo{p(27, 100)}, LineTo{p(56, 10)}, LineTo{p(85, 100)}, LineTo{p(112, 0)}}};
+        return {130, {MoveTo{p(0, 0)}, LineTo{p(33, 100)}, LineTo{p(65, 0)}, LineTo{p(97, 100)}, LineTo{p(130, 0)}}};
     default: return {};
     }
 }
