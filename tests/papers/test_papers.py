@@ -34,7 +34,7 @@ LAYOUTS = {
     "jar-lid": (None, False),
     "jar-to-give": (None, False),
     "hang-tag": ((53.98, 85.60), True),
-    "fold-tag": ((52, 164), False),
+    "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
 }
 JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give")

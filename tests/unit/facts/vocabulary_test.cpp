@@ -291,6 +291,8 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(full, "caution.hazards.short") == "Danger: H317 H334");
     CHECK(text(full, "jar.signal_word") == "Danger");
     CHECK(text(full, "jar.hazard_codes") == "H317 H334");
+    CHECK(text(full, "jar.precautions.text") ==
+          "Avoid breathing dust/fume/gas/mist/vapours/spray. Wear protective gloves.");
     const auto pictograms = list(full, "jar.pictograms");
     REQUIRE(pictograms.size() == 1);
     CHECK(std::get<Symbol>(pictograms[0].find("pictogram.symbol").value()).key == "ghs/GHS08");
