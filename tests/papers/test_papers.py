@@ -36,8 +36,11 @@ LAYOUTS = {
     "hang-tag": ((53.98, 85.60), True),
     "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
+    "jar-sheet": ((105, 148), False),
+    "lot-sheet": ((148, 210), True),
+    "pot-tag": ((60, 18), False),
 }
-JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give")
+JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give", "jar-sheet")
 
 
 def run(*command, check=True, env=None):
