@@ -1,0 +1,32 @@
+#include "symbols/care.h"
+#include "symbols/care_parts.h"
+
+namespace dyeleaf {
+
+namespace {
+
+constexpr double width = 108;
+
+// Seen from the side, its tip to the left; the handle is open in front.
+Ink bare_iron() {
+    return {care_line("M 34 6.5 H 80 C 86 6.5 89.2 9.6 90.2 15 L 101.5 77.5 H 6.5 C 7.5 58 19 44 38 44 H 95.4")};
+}
+
+} // namespace
+
+DisplayList iron(int dot_count) {
+    Ink ink = bare_iron();
+    append(ink, dots(dot_count, at(58, 60.7)));
+    if (dot_count == 0) append(ink, cross(width));
+    return care_sheet(width, std::move(ink));
+}
+
+// The iron is a little lower here, so that steam has room below its sole.
+DisplayList iron_without_steam() {
+    return care_sheet(width,
+                      {care_line("M 34 6.5 H 80 C 86 6.5 89.2 9 90.2 13.4 L 101.5 65.5 H 6.5 "
+                                 "C 7.5 49 19 37.5 38 37.5 H 95.4"),
+                       care_line("M 42 76 V 97.5 M 66 76 V 97.5"), care_line("M 28 74 L 80 97.5 M 80 74 L 28 97.5")});
+}
+
+} // namespace dyeleaf
