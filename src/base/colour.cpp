@@ -31,4 +31,27 @@ std::string to_hex(Rgb colour) {
     return fmt::format("#{:02x}{:02x}{:02x}", byte(colour.red), byte(colour.green), byte(colour.blue));
 }
 
+// IEC 61966-2-1:1999.
+double decoded(double coded) {
+    const double size = std::abs(coded);
+    const double linear = size <= 0.04045 ? size / 12.92 : std::pow((size + 0.055) / 1.055, 2.4);
+    return std::copysign(linear, coded);
+}
+
+double coded(double linear) {
+    const double size = std::abs(linear);
+    const double value = size <= 0.0031308 ? 12.92 * size : 1.055 * std::pow(size, 1 / 2.4) - 0.055;
+    return std::copysign(value, linear);
+}
+
+// WCAG 2.2, "relative luminance".
+double luminance(Rgb colour) {
+    return 0.2126 * decoded(colour.red) + 0.7152 * decoded(colour.green) + 0.0722 * decoded(colour.blue);
+}
+
+Rgb in_grey(Rgb colour) {
+    const double value = std::clamp(coded(luminance(colour)), 0.0, 1.0);
+    return {value, value, value};
+}
+
 } // namespace dyeleaf

@@ -23,4 +23,14 @@ struct Lab {
 std::optional<Rgb> parse_hex(std::string_view text);
 std::string to_hex(Rgb colour);
 
+// One sRGB channel: light in proportion to what is emitted, and the value as coded. Both go on below 0 and above 1,
+// mirrored at 0, so that a colour outside sRGB keeps its hue.
+double decoded(double coded);
+double coded(double linear);
+
+// Relative luminance, 0 for black to 1 for white.
+double luminance(Rgb colour);
+// The grey that is as light.
+Rgb in_grey(Rgb colour);
+
 } // namespace dyeleaf

@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 
+#include <algorithm>
 #include <chrono>
 #include <fmt/format.h>
 
@@ -12,6 +13,17 @@ namespace {
 std::optional<int> digits(std::string_view text) {
     if (text.find_first_not_of("0123456789") != std::string_view::npos) return std::nullopt;
     return parse_whole(text);
+}
+
+// Rounds down below nothing too: a month before January is December of the year before.
+constexpr int floor_div(int value, int by) {
+    return value / by - (value % by < 0 ? 1 : 0);
+}
+
+int last_day(int year, int month) {
+    const std::chrono::year_month_day_last last{std::chrono::year{year} /
+                                                std::chrono::month{static_cast<unsigned>(month)} / std::chrono::last};
+    return static_cast<int>(static_cast<unsigned>(last.day()));
 }
 
 } // namespace
@@ -40,6 +52,14 @@ std::string to_iso(const Date& date) {
     if (date.month == 0) return fmt::format("{:04}", date.year);
     if (date.day == 0) return fmt::format("{:04}-{:02}", date.year, date.month);
     return fmt::format("{:04}-{:02}-{:02}", date.year, date.month, date.day);
+}
+
+Date add_months(const Date& date, int months) {
+    if (date.month == 0) return {date.year + floor_div(months, 12), 0, 0};
+    const int all = date.year * 12 + date.month - 1 + months;
+    const int year = floor_div(all, 12);
+    const int month = all - year * 12 + 1;
+    return {year, month, std::min(date.day, last_day(year, month))};
 }
 
 } // namespace dyeleaf

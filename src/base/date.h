@@ -19,4 +19,10 @@ struct Date {
 std::optional<Date> parse_iso_date(std::string_view text);
 std::string to_iso(const Date& date);
 
+// The same day so many months later, or earlier where `months` is negative; the month's last day where it does not have
+// that day (Regulation (EEC, Euratom) No 1182/71, article 3(2)(c)): a month after 31 January is 28 or 29 February. A
+// date known to the month stays so; one known to the year moves by whole years, what is over left off. Requires: a
+// sound date, and a result from year 1 to 9999.
+Date add_months(const Date& date, int months);
+
 } // namespace dyeleaf

@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "cli/library.h"
 #include "cli/new_folder.h"
+#include "cli/next_lot.h"
 #include "cli/overview.h"
 #include "cli/pipeline.h"
 #include "cli/report.h"
@@ -49,7 +50,11 @@ int run_new(const NewFolder& command, Session& session) {
 
 int run_check(const CheckFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
-    check_own_files(session.library(command.folder), session.diagnostics);
+    const Library library = session.library(command.folder);
+    const auto date = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
+    if (records && date && session.diagnostics.errors() == 0)
+        check_studio(*records, library, *date, session.diagnostics);
+    check_own_files(library, session.diagnostics);
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
     if (records && status == all_well)
@@ -88,10 +93,32 @@ int run_render(const Render& command, Session& session) {
 
 int run_list(const ListFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
+    const auto english = find_english(session.library(command.folder), session.diagnostics);
     const int status = session.finish();
     // Records with errors may refer to others that are not there.
-    if (records && status == all_well) session.out << list_records(*records);
+    if (records && status == all_well) session.out << list_records(*records, *english);
     if (records && status != all_well) session.err << "nothing is listed before the errors are put right\n";
+    return status;
+}
+
+int run_lot(const NextLot& command, Session& session) {
+    const auto day = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
+    const auto records = read_studio(command.folder, session.diagnostics);
+    // What could not be read may hold the highest number.
+    const bool sound = records && day && session.diagnostics.errors() == 0;
+    const std::string lot = sound ? next_lot(*records, *day, session.diagnostics) : std::string{};
+    session.out << lot;
+    const int status = session.finish();
+    if (!sound) session.err << "no code is given out before the errors are put right\n";
+    return status;
+}
+
+int run_facts(const ShowFacts& command, Session& session) {
+    const auto date = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
+    std::optional<std::string> facts;
+    if (date) facts = show_facts(command, session.library(command.folder), *date, session.diagnostics);
+    const int status = session.finish();
+    if (facts && status == all_well) session.out << *facts;
     return status;
 }
 
@@ -123,6 +150,8 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
+                                 [&](const NextLot& one) { return run_lot(one, session); },
+                                 [&](const ShowFacts& one) { return run_facts(one, session); },
                                  [&](const ShowLayouts& one) { return run_layouts(one, session); },
                                  [&](const ShowStocks& one) { return run_stocks(one, session); }},
                       command);

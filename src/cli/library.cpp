@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/words.h"
 #include "design/read_design.h"
+#include "language/read_language.h"
 #include "source/document.h"
 #include "source/files.h"
 
@@ -15,6 +16,10 @@ namespace {
 
 bool is_yaml(const std::filesystem::path& file) {
     return file.extension() == ".yaml" || file.extension() == ".yml";
+}
+
+std::filesystem::path languages_folder() {
+    return std::filesystem::path{"layouts"} / "languages";
 }
 
 // The YAML files of `below` in both folders, hers in place of ours.
@@ -90,6 +95,10 @@ std::vector<LibraryFile> find_stocks(const Library& library) {
     return find_files(library, std::filesystem::path{"layouts"} / "stocks");
 }
 
+std::vector<LibraryFile> find_languages(const Library& library) {
+    return find_files(library, languages_folder());
+}
+
 std::vector<std::filesystem::path> font_folders(const Library& library) {
     std::vector<std::filesystem::path> folders = {library.data / "fonts"};
     std::error_code error;
@@ -135,6 +144,49 @@ std::optional<Stock> find_stock(const std::string& name, const Spot& at, const L
     diagnostics.error(at, "there is no stock called " + in_quotes(name),
                       suggest(name, names_of(stocks)) + " (`dyeleaf stocks` lists them)");
     return std::nullopt;
+}
+
+namespace {
+
+// The bundled file of a language, and over it the dyer's own, which may leave out what it does not change.
+std::optional<Language> read_layers(const std::string& code, const Language* beneath, const Library& library,
+                                    Diagnostics& diagnostics) {
+    std::optional<Language> language;
+    for (const auto& folder : {std::optional{library.data}, library.studio}) {
+        if (!folder) continue;
+        const std::filesystem::path file = *folder / languages_folder() / (code + ".yaml");
+        std::error_code ignored;
+        if (!std::filesystem::exists(file, ignored)) continue;
+        const auto node = read_yaml(file, diagnostics);
+        auto layer = node ? read_language(*node, code, beneath, diagnostics) : std::nullopt;
+        if (!layer) return std::nullopt;
+        language = std::move(layer);
+        beneath = &*language;
+    }
+    if (!language) {
+        diagnostics.error({}, "there is no file " + in_quotes((languages_folder() / (code + ".yaml")).string()),
+                          "it came with the program: install dyeleaf again");
+    }
+    return language;
+}
+
+} // namespace
+
+std::optional<Language> find_english(const Library& library, Diagnostics& diagnostics) {
+    return read_layers("en", nullptr, library, diagnostics);
+}
+
+std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library,
+                                      Diagnostics& diagnostics) {
+    auto english = find_english(library, diagnostics);
+    if (!english || code.value == "en") return english;
+    const auto files = find_languages(library);
+    if (find_named(files, code.value) == nullptr) {
+        diagnostics.error(code.spot, "there is no language called " + in_quotes(code.value),
+                          "write the two letters of one of these: " + joined(names_of(files), ", "));
+        return std::nullopt;
+    }
+    return read_layers(code.value, &*english, library, diagnostics);
 }
 
 } // namespace dyeleaf

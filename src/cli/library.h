@@ -4,6 +4,7 @@
 
 #include "base/diagnostic.h"
 #include "design/design.h"
+#include "language/language.h"
 #include "sheets/stock.h"
 
 #include <filesystem>
@@ -27,6 +28,7 @@ struct LibraryFile {
 // By name; one of her own hides a bundled one of the same name.
 std::vector<LibraryFile> find_layouts(const Library& library);
 std::vector<LibraryFile> find_stocks(const Library& library);
+std::vector<LibraryFile> find_languages(const Library& library);
 // For a Typesetter; the bundled ones first.
 std::vector<std::filesystem::path> font_folders(const Library& library);
 
@@ -42,5 +44,12 @@ std::optional<Design> find_layout(const std::string& name, const Library& librar
                                   const std::vector<std::string>& families, Diagnostics& diagnostics);
 std::optional<Stock> find_stock(const std::string& name, const Spot& at, const Library& library,
                                 Diagnostics& diagnostics);
+
+// English, with what the dyer has changed in it.
+std::optional<Language> find_english(const Library& library, Diagnostics& diagnostics);
+// The language with this code; phrases that it lacks are English. A code without a file is an error with those there
+// are.
+std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library,
+                                      Diagnostics& diagnostics);
 
 } // namespace dyeleaf

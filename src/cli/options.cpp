@@ -15,9 +15,10 @@ namespace {
 
 // Everything as it was typed; `CLI` sorts it, the checks below say what is wrong in the dyer's words.
 struct Typed {
-    std::string layout, folder, output, stock, date;
+    std::string layout, folder, output, stock, date, id;
     std::vector<std::string> only;
     std::string copies = "1", skip = "0", dpi = "300";
+    bool mono = false;
 };
 
 constexpr std::string_view examples = R"(Examples:
@@ -25,6 +26,8 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf check my-studio                                    look for mistakes in your records
   dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
+  dyeleaf facts my-studio sloe                               all that follows from one record
+  dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf layouts                                            the layouts there are
 
 `dyeleaf render --help` tells all that render can do.)";
@@ -48,11 +51,17 @@ void add_folder(CLI::App& command, std::string& folder, const std::string& about
     command.add_option("FOLDER", folder, about)->option_text(" ");
 }
 
+void add_date(CLI::App& command, std::string& date) {
+    command.add_option("--date", date, "the day to take for today")->option_text("YYYY-MM-DD");
+}
+
 void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
     add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
                "the folder to make");
-    add_folder(add_command(program, "check", "Look for mistakes in your records and layouts"), typed.folder, records);
+    CLI::App& check = add_command(program, "check", "Look for mistakes in your records and layouts");
+    add_folder(check, typed.folder, records);
+    add_date(check, typed.date);
 
     CLI::App& render = add_command(program, "render", "Make cards, labels or tags: a file to print");
     render.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
@@ -67,11 +76,21 @@ void add_commands(CLI::App& program, Typed& typed) {
     render.add_option("--skip", typed.skip, "leave the first N cells free, where a sheet is part-used")
         ->option_text("N");
     render.add_option("--stock", typed.stock, "the paper to print on (see `dyeleaf stocks`)")->option_text("NAME");
-    render.add_option("--date", typed.date, "the day to print as today's")->option_text("YYYY-MM-DD");
+    add_date(render, typed.date);
     render.add_option("--dpi", typed.dpi, "dots to the inch of a PNG picture; 300 if not given")->option_text("N");
+    render.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
     render.footer(std::string{render_examples});
 
     add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
+    CLI::App& facts = add_command(program, "facts", "Show all that is known and worked out of one record");
+    add_folder(facts, typed.folder, records);
+    facts.add_option("ID", typed.id, "the record's id (see `dyeleaf list`), or one skein: 26-117:3")->option_text(" ");
+    add_date(facts, typed.date);
+
+    CLI::App& lot = add_command(program, "lot", "Show the next free lot code, with lines to copy into your records");
+    add_folder(lot, typed.folder, records);
+    add_date(lot, typed.date);
+
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
     add_folder(add_command(program, "stocks", "Show the papers and label sheets there are"), typed.folder,
@@ -141,6 +160,15 @@ std::optional<Format> format_of(const std::filesystem::path& file) {
     return std::nullopt;
 }
 
+std::optional<Date> date_of(const Typed& typed) {
+    const auto date = parse_iso_date(typed.date);
+    return date && date->day != 0 ? date : std::nullopt;
+}
+
+std::string not_a_day(const std::string& text) {
+    return "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(text);
+}
+
 std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
     const std::string name = "render";
     if (typed.layout.empty() || typed.folder.empty()) {
@@ -163,27 +191,33 @@ std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
     const auto dpi = whole(typed.dpi, dpi_range);
     if (!dpi) return misuse(name, not_whole("--dpi", typed.dpi, dpi_range));
 
-    Render render{typed.layout, typed.folder, typed.output, *format, typed.only, *copies, *skip, {}, {}, *dpi};
+    Render render{typed.layout, typed.folder, typed.output, *format, typed.only, *copies,
+                  *skip,        {},           {},           *dpi,    typed.mono};
     if (!typed.stock.empty()) render.stock = typed.stock;
-    if (!typed.date.empty()) {
-        render.date = parse_iso_date(typed.date);
-        if (!render.date || render.date->day == 0) {
-            return misuse(name,
-                          "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(typed.date));
-        }
-    }
+    render.date = date_of(typed);
     return Command{render};
 }
 
+std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
+    const std::string name = "facts";
+    if (typed.folder.empty() || typed.id.empty())
+        return misuse(name, "facts needs your folder and the id of a record: dyeleaf facts my-studio sloe");
+    const ShowFacts facts{typed.folder, typed.id, date_of(typed)};
+    return Command{facts};
+}
+
 std::variant<Command, Answer, Misuse> read_command(const std::string& name, const Typed& typed) {
+    if (!typed.date.empty() && !date_of(typed)) return misuse(name, not_a_day(typed.date));
     if (name == "render") return read_render(typed);
+    if (name == "facts") return read_facts(typed);
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};
     if (name == "layouts") return Command{ShowLayouts{folder}};
     if (name == "stocks") return Command{ShowStocks{folder}};
     if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
     if (name == "new") return Command{NewFolder{*folder}};
-    if (name == "check") return Command{CheckFolder{*folder}};
+    if (name == "check") return Command{CheckFolder{*folder, date_of(typed)}};
+    if (name == "lot") return Command{NextLot{*folder, date_of(typed)}};
     return Command{ListFolder{*folder}};
 }
 

@@ -19,6 +19,7 @@ struct NewFolder {
 };
 struct CheckFolder {
     std::filesystem::path folder;
+    std::optional<Date> date; // to the day
 };
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml
@@ -31,9 +32,19 @@ struct Render {
     std::optional<std::string> stock;
     std::optional<Date> date; // to the day
     int dpi = 300;            // 30 to 1200
+    bool mono = false;        // in black and greys
 };
 struct ListFolder {
     std::filesystem::path folder;
+};
+struct ShowFacts {
+    std::filesystem::path folder;
+    std::string id;           // of a record, or LOT:NUMBER
+    std::optional<Date> date; // to the day
+};
+struct NextLot {
+    std::filesystem::path folder;
+    std::optional<Date> date; // to the day
 };
 struct ShowLayouts {
     std::optional<std::filesystem::path> folder;
@@ -41,7 +52,7 @@ struct ShowLayouts {
 struct ShowStocks {
     std::optional<std::filesystem::path> folder;
 };
-using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowLayouts, ShowStocks>;
+using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

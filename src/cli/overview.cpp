@@ -24,20 +24,20 @@ std::string section(const std::string& heading, const Rows& rows) {
 }
 
 // "Sloe : salt, 1 : 2 by weight".
-std::string mix(const Jar& jar, const Records& records) {
+std::string mix(const Jar& jar, const Records& records, const Language& language) {
     std::vector<std::string> names;
     std::vector<std::string> parts;
     for (const MixPart& part : mix_of(records, jar).parts) {
         names.push_back(part.name);
         parts.push_back(decimal(part.parts, 2));
     }
-    return joined(names, " : ") + ", " + joined(parts, " : ") + " " + std::string{words(jar.basis)};
+    return joined(names, " : ") + ", " + joined(parts, " : ") + " " + words(language, jar.basis);
 }
 
-std::string fibres(const Base& base) {
+std::string fibres(const Base& base, const Language& language) {
     std::vector<std::string> all;
     for (const Fibre& fibre : base.fibres)
-        all.push_back(fibre_words(fibre));
+        all.push_back(percent_words(language, fibre.share) + " " + fibre.name);
     return joined(all, ", ");
 }
 
@@ -85,20 +85,20 @@ std::string count_records(const Records& records) {
     return counts.empty() ? "no records yet" : joined(counts, ", ");
 }
 
-std::string list_records(const Records& records) {
+std::string list_records(const Records& records, const Language& language) {
     Rows dyes;
     for (const Dye& dye : records.dyes)
         dyes.push_back({dye.id.value, dye.name, dye.line, counted(count(dye.swatches), "swatch", "swatches")});
     Rows jars;
     for (const Jar& jar : records.jars)
-        jars.push_back({jar.id.value, mix(jar, records), jar.name.value_or("")});
+        jars.push_back({jar.id.value, mix(jar, records, language), jar.name.value_or("")});
     Rows bases;
     for (const Base& base : records.bases)
-        bases.push_back({base.id.value, base.name, fibres(base)});
+        bases.push_back({base.id.value, base.name, fibres(base, language)});
     Rows lots;
     for (const Lot& lot : records.lots) {
         lots.push_back({lot.id.value, lot.colourway, records.base(lot.base.value).name,
-                        counted(lot.skeins, "skein", "skeins"), short_date(lot.dyed).value_or("")});
+                        counted(lot.skeins, "skein", "skeins"), short_date(language, lot.dyed).value_or("")});
     }
     const std::string all =
         section("Dyes", dyes) + section("Jars", jars) + section("Bases", bases) + section("Lots", lots);

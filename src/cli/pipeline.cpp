@@ -2,6 +2,8 @@
 
 #include "base/words.h"
 #include "cli/caption.h"
+#include "cli/fact_list.h"
+#include "facts/checks.h"
 #include "facts/items.h"
 #include "facts/wording.h"
 #include "finish/finish_pdf.h"
@@ -133,24 +135,51 @@ class Press {
     std::vector<OutputFile> files_;
 };
 
-// Backs are mirrored left to right, so the sheet turns about its upright axis: the long edge of one that stands, the
-// short edge of one that lies.
-std::string_view turning_edge(const SheetPlan& plan) {
-    return plan.paper.width > plan.paper.height ? "short edge" : "long edge";
+// What a studio's labels are printed in.
+struct Languages {
+    Language first;
+    std::optional<Language> second;
+
+    [[nodiscard]] Printing printing(const Date& today, bool mono) const {
+        return {{first, mono}, second ? &*second : nullptr, today};
+    }
+};
+
+std::optional<Languages> languages_of(const Studio& studio, const Library& library, Diagnostics& diagnostics) {
+    auto first =
+        studio.language ? find_language(*studio.language, library, diagnostics) : find_english(library, diagnostics);
+    std::optional<Language> second;
+    if (studio.second_language) second = find_language(*studio.second_language, library, diagnostics);
+    if (!first || (studio.second_language && !second)) return std::nullopt;
+    return Languages{std::move(*first), std::move(second)};
 }
 
-// What stands under the test line, short enough to stay within it. `back_of` is the edge to flip on; empty on a front.
-std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, std::string_view back_of,
-                         const Date& today) {
-    const std::string place = "sheet " + std::to_string(sheet) + " of " + std::to_string(sheets);
-    if (back_of.empty()) {
-        return joined(
-            {"Print at actual size: this line is 100 mm long", shortened(design.name, 30), place, short_date(today)},
-            dot);
-    }
-    return joined({"100 mm", shortened(design.name, 16), "back of " + place + ", flip on the " + std::string{back_of},
-                   short_date(today)},
+// Backs are mirrored left to right, so the sheet turns about its upright axis: the long edge of one that stands, the
+// short edge of one that lies.
+bool turns_on_the_short_edge(const SheetPlan& plan) {
+    return plan.paper.width > plan.paper.height;
+}
+
+// What stands under the test line, short enough to stay within it.
+std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, Side side, bool short_edge,
+                         const Printing& printing) {
+    const Language& language = printing.manner.language;
+    const std::string place =
+        language.say("sheet.place", {{"number", std::to_string(sheet)}, {"count", std::to_string(sheets)}});
+    const std::string date = short_date(language, printing.today);
+    if (side == Side::front)
+        return joined({language.say("sheet.actual size"), shortened(design.name, 30), place, date}, dot);
+    const std::string edge = language.say(short_edge ? "sheet.short edge" : "sheet.long edge");
+    return joined({language.say("sheet.line"), shortened(design.name, 16),
+                   language.say("sheet.back", {{"place", place}, {"edge", edge}}), date},
                   dot);
+}
+
+PlacedLabel in_grey(PlacedLabel label) {
+    for (auto* side : {&label.front, &label.back}) {
+        if (*side) *side = std::make_shared<const DisplayList>(in_grey(**side));
+    }
+    return label;
 }
 
 void warn_of_older_pages(const Press& press, Diagnostics& diagnostics) {
@@ -164,8 +193,8 @@ void warn_of_older_pages(const Press& press, Diagnostics& diagnostics) {
 // Lays out, arranges and paints sheet by sheet, so that memory does not grow with the number of labels. After the
 // first error it only goes on looking for more.
 void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, const std::vector<Item>& items,
-                  const std::vector<Trim>& trims, const Stock& stock, const Typesetter& typesetter, const Date& today,
-                  const Progress& progress, Press& press, Diagnostics& diagnostics) {
+                  const std::vector<Trim>& trims, const Stock& stock, const Typesetter& typesetter,
+                  const Printing& printing, const Progress& progress, Press& press, Diagnostics& diagnostics) {
     PlacedLabel label;
     std::optional<std::size_t> placed; // which label that is: copies follow one another
     for (std::size_t i = 0; i < plans.size(); ++i) {
@@ -177,6 +206,7 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
             if (placed != slot.label) {
                 const Size size = trims[slot.label].size;
                 label = place_label(design, items[slot.label], size, typesetter, diagnostics);
+                if (printing.manner.mono) label = in_grey(label);
                 placed = slot.label;
             }
             fronts.push_back(label.front);
@@ -185,8 +215,8 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
         }
         if (diagnostics.errors() > 0) continue;
         const auto print = [&](const auto& lists, Side side) {
-            const std::string_view back_of = side == Side::back ? turning_edge(plans[i]) : std::string_view{};
-            const std::string text = caption_text(design, i + 1, plans.size(), back_of, today);
+            const std::string text =
+                caption_text(design, i + 1, plans.size(), side, turns_on_the_short_edge(plans[i]), printing);
             press.page(compose_sheet(plans[i], lists, sheet_trims, stock, side, set_caption(text, typesetter)));
         };
         print(fronts, Side::front);
@@ -200,6 +230,20 @@ std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnost
     const auto files = read_folder(folder, diagnostics);
     if (files.empty()) return std::nullopt;
     return read_records(files, diagnostics);
+}
+
+void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics) {
+    languages_of(records.studio, library, diagnostics);
+    check_facts(records, today, diagnostics);
+}
+
+std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,
+                                      Diagnostics& diagnostics) {
+    const auto records = read_studio(request.folder, diagnostics);
+    if (!records || diagnostics.errors() > 0) return std::nullopt;
+    const auto languages = languages_of(records->studio, library, diagnostics);
+    if (!languages) return std::nullopt;
+    return list_facts(*records, request.id, languages->printing(today, false), diagnostics);
 }
 
 void check_own_files(const Library& library, Diagnostics& diagnostics) {
@@ -223,10 +267,12 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     const auto design = find_layout(request.layout, library, typesetter.families(), diagnostics);
     if (!design) return std::nullopt;
     const auto stock = stock_for(request, *design, library, diagnostics);
-    if (!stock || !sound()) return std::nullopt;
+    const auto languages = languages_of(records->studio, library, diagnostics);
+    if (!stock || !languages || !sound()) return std::nullopt;
 
+    const Printing printing = languages->printing(today, request.mono);
     const auto items =
-        make_items(*records, design->items, design->grouping, Selection{request.only}, today, diagnostics);
+        make_items(*records, design->items, design->grouping, Selection{request.only}, printing, diagnostics);
     if (items.empty() && sound()) {
         const std::string kind{record_of(design->items)};
         diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
@@ -248,15 +294,16 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     Rendering rendering;
     rendering.summary = labels + " on " + sheets +
                         (design->back && !stock->page_per_label
-                             ? ", front and back, flip on the " + std::string{turning_edge(plans.front())}
+                             ? std::string{", front and back, flip on the "} +
+                                   (turns_on_the_short_edge(plans.front()) ? "short edge" : "long edge")
                              : "") +
                         " (" + stock->name + ")";
     try {
         Press press{request, plans.size() * (design->back ? 2 : 1)};
-        print_sheets(plans, *design, items, trims, *stock, typesetter, today, progress, press, diagnostics);
+        print_sheets(plans, *design, items, trims, *stock, typesetter, printing, progress, press, diagnostics);
         if (!sound()) return std::nullopt;
         warn_of_older_pages(press, diagnostics);
-        rendering.files = press.finish({design->name + ": " + labels, records->studio.name, "en"});
+        rendering.files = press.finish({design->name + ": " + labels, records->studio.name, languages->first.code()});
     } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
         return std::nullopt;

@@ -19,8 +19,15 @@ namespace dyeleaf {
 // errors.
 std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics);
 
+// What would embarrass the dyer on paper, and the languages that her studio asks for. Requires: records without errors.
+void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics);
+
 // Reads every layout and stock of the dyer's own; the complaints are the result.
 void check_own_files(const Library& library, Diagnostics& diagnostics);
+
+// Every fact of one record; nothing where the diagnostics have errors.
+std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,
+                                      Diagnostics& diagnostics);
 
 struct OutputFile {
     std::filesystem::path path;

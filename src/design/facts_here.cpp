@@ -20,12 +20,18 @@ constexpr std::array item_kinds = {KindName{ItemKind::dyes, "dyes"}, KindName{It
                                    KindName{ItemKind::skeins, "skeins"}, KindName{ItemKind::lots, "lots"},
                                    KindName{ItemKind::bases, "bases"}};
 
+// Without the prefix that asks for it in the second language.
+std::string_view plain_name(std::string_view name) {
+    return name.starts_with(second_language) ? name.substr(second_language.size()) : name;
+}
+
 // Says so when the fact is one that layouts for something else can place.
 bool belongs_elsewhere(const std::string& name, const Spot& spot, const BoxContext& context) {
     const std::string own = std::ranges::find(item_kinds, context.items, &KindName::kind)->name;
     for (const KindName& other : item_kinds) {
         const auto known = vocabularies(other.kind, false);
-        if (std::ranges::none_of(known, [&](const Vocabulary* one) { return one->find(name) != nullptr; })) continue;
+        if (std::ranges::none_of(known, [&](const Vocabulary* one) { return one->find(plain_name(name)) != nullptr; }))
+            continue;
         context.styles.diagnostics.error(
             spot, in_quotes(name) + " is a fact of " + other.name + ", and this layout is for " + own,
             "place a fact of " + own + ", or change what stands after “for”");
@@ -43,14 +49,14 @@ const FactRow* find_fact(const std::string& name, const Spot& spot, const std::v
         return wanted.empty() || std::ranges::find(wanted, row.kind) != wanted.end();
     };
     for (const Vocabulary* vocabulary : context.facts) {
-        if (const FactRow* row = vocabulary->find(name)) {
+        if (const FactRow* row = vocabulary->find(plain_name(name))) {
             if (suits(*row)) return row;
-            constexpr std::array what = {"a text", "a colour", "a length", "a list"};
+            constexpr std::array what = {"a text", "a colour", "a length", "a list", "a symbol"};
             context.styles.diagnostics.error(
                 spot,
                 in_quotes(name) + " is " + what.at(static_cast<std::size_t>(row->kind)) +
                     ", which cannot be placed here",
-                "a text goes into text, a colour into swatch, a list into repeat or table");
+                "a text goes into text, a colour into swatch, a list into repeat or table, a symbol into symbol");
             return nullptr;
         }
         for (const FactRow& row : vocabulary->rows) {

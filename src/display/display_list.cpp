@@ -1,5 +1,7 @@
 #include "display/display_list.h"
 
+#include "base/overloaded.h"
+
 namespace dyeleaf {
 
 namespace {
@@ -50,6 +52,29 @@ Path circle_path(Point centre, Length radius) {
             CurveTo{at(-r, -k), at(-k, -r), at({}, -r)},
             CurveTo{at(k, -r), at(r, -k), at(r, {})},
             ClosePath{}};
+}
+
+namespace {
+
+DisplayItem in_grey(DisplayItem item) {
+    std::visit(
+        Overloaded{
+            [](DrawPicture& picture) { picture.grey = true; },
+            [](Group& group) { group.list = std::make_shared<const DisplayList>(dyeleaf::in_grey(*group.list)); },
+            [](auto& inked) { inked.colour = in_grey(inked.colour); },
+        },
+        item);
+    return item;
+}
+
+} // namespace
+
+DisplayList in_grey(const DisplayList& list) {
+    DisplayList result{list.size, {}};
+    result.items.reserve(list.items.size());
+    for (const DisplayItem& item : list.items)
+        result.items.push_back(in_grey(item));
+    return result;
 }
 
 } // namespace dyeleaf

@@ -75,6 +75,7 @@ struct StrokePath {
 struct DrawPicture {
     std::string file; // PNG
     Rect rect;        // as large as fits in it, in the middle, its shape kept
+    bool grey = false;
 };
 
 struct DisplayList;
@@ -91,6 +92,9 @@ struct DisplayList {
     Size size;
     std::vector<DisplayItem> items;
 };
+
+// The same in black, white and greys.
+DisplayList in_grey(const DisplayList& list);
 
 // The list as text, one item a line, for tests and for people.
 std::string dump(const DisplayList& list);

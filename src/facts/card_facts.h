@@ -4,17 +4,23 @@
 #include "facts/facts.h"
 #include "records/records.h"
 
-#include <string>
 #include <vector>
 
 namespace dyeleaf {
+
+// How dyes share a label: at most `most` on one, in hue order or by line; a new line starts a new label.
+enum class Together { by_line, by_hue };
+struct Grouping {
+    int most = 1;
+    Together together = Together::by_line;
+};
 
 struct CardView {
     const Records* records = nullptr;
     std::vector<const Dye*> dyes;
     int number = 1; // of the cards of one set, from 1
     int count = 1;
-    std::string group; // what its dyes have in common: a line, or hues
+    Together together = Together::by_line; // what its dyes have in common
 };
 
 // A card's place in its set; enough where it holds one dye.

@@ -19,16 +19,6 @@ std::size_t first_of_line(const Records& records, const Dye& dye) {
     return static_cast<std::size_t>(first - records.dyes.begin());
 }
 
-// "Pink", "Pink to green"; colours that are not recorded count as none.
-std::string hues_of(const Dyes& dyes) {
-    std::vector<HueFamily> families;
-    for (const Dye* dye : dyes) {
-        if (const auto colour = deepest_colour(*dye)) families.push_back(hue_family(*colour));
-    }
-    if (families.empty()) return std::string{no_colour_words};
-    return hue_range_words(families.front(), families.back());
-}
-
 void number(std::vector<CardView>& cards) {
     for (std::size_t i = 0; i < cards.size(); ++i) {
         cards[i].number = static_cast<int>(i) + 1;
@@ -56,7 +46,7 @@ std::vector<CardView> single_cards(const Records& records, const Dyes& wanted) {
         all.push_back(&dye);
     std::vector<CardView> cards;
     for (const Dye* dye : in_line_order(records, std::move(all)))
-        cards.push_back({&records, {dye}, 1, 1, dye->line});
+        cards.push_back({&records, {dye}, 1, 1, Together::by_line});
     number(cards);
     std::erase_if(cards,
                   [&](const CardView& card) { return std::ranges::find(wanted, card.dyes.front()) == wanted.end(); });
@@ -70,11 +60,9 @@ std::vector<CardView> shared_cards(const Records& records, const Dyes& wanted, c
     for (const Dye* dye : by_line ? in_line_order(records, wanted) : in_hue_order(wanted)) {
         const bool starts = cards.empty() || cards.back().dyes.size() == most ||
                             (by_line && cards.back().dyes.front()->line != dye->line);
-        if (starts) cards.push_back({&records, {}, 1, 1, {}});
+        if (starts) cards.push_back({&records, {}, 1, 1, grouping.together});
         cards.back().dyes.push_back(dye);
     }
-    for (CardView& card : cards)
-        card.group = by_line ? card.dyes.front()->line : hues_of(card.dyes);
     number(cards);
     return cards;
 }

@@ -56,19 +56,6 @@ constexpr double gamut_tolerance = 0.5 / 255;
 
 } // namespace
 
-// IEC 61966-2-1:1999.
-double decoded(double coded) {
-    const double size = std::abs(coded);
-    const double linear = size <= 0.04045 ? size / 12.92 : std::pow((size + 0.055) / 1.055, 2.4);
-    return std::copysign(linear, coded);
-}
-
-double coded(double linear) {
-    const double size = std::abs(linear);
-    const double value = size <= 0.0031308 ? 12.92 * size : 1.055 * std::pow(size, 1 / 2.4) - 0.055;
-    return std::copysign(value, linear);
-}
-
 Triple linear_rgb(Rgb colour) {
     return {decoded(colour.red), decoded(colour.green), decoded(colour.blue)};
 }
@@ -104,12 +91,6 @@ Lab to_lab(Rgb colour) {
 
 double chroma(Lab colour) {
     return std::hypot(colour.a, colour.b);
-}
-
-// WCAG 2.2, "relative luminance".
-double luminance(Rgb colour) {
-    const Triple linear = linear_rgb(colour);
-    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2];
 }
 
 // WCAG 2.2, "contrast ratio".

@@ -15,8 +15,6 @@ Lab to_lab(Rgb colour);
 
 double chroma(Lab colour);
 
-// Relative luminance, 0 for black to 1 for white.
-double luminance(Rgb colour);
 // 1 (none) to 21 (black on white), whichever is the lighter.
 double contrast_ratio(Rgb a, Rgb b);
 // The ink with more contrast on a ground of this colour.

@@ -9,11 +9,6 @@ namespace dyeleaf {
 
 using Triple = std::array<double, 3>;
 
-// One sRGB channel: light in proportion to what is emitted, and the value as coded. Both go on below 0 and above 1,
-// mirrored at 0, so that a colour outside sRGB keeps its hue.
-double decoded(double coded);
-double coded(double linear);
-
 // Linear sRGB, each channel 0 to 1 inside the gamut.
 Triple linear_rgb(Rgb colour);
 Triple linear_rgb(Lab colour);

@@ -1,6 +1,7 @@
 #include "facts/dye_wording.h"
 
 #include "base/words.h"
+#include "facts/mix.h"
 #include "facts/names.h"
 #include "facts/wording.h"
 
@@ -9,12 +10,21 @@
 
 namespace dyeleaf {
 
-std::string_view words(SpeckleGrade grade) {
+namespace {
+
+std::optional<std::string> only_if(bool says_so, const Language& language, std::string_view key) {
+    if (!says_so) return std::nullopt;
+    return language.say(key);
+}
+
+} // namespace
+
+std::string words(const Language& language, SpeckleGrade grade) {
     switch (grade) {
-    case SpeckleGrade::clean: return "clean";
-    case SpeckleGrade::soft: return "soft";
-    case SpeckleGrade::hazy: return "hazy";
-    case SpeckleGrade::blotchy: return "blotchy";
+    case SpeckleGrade::clean: return language.say("speckle.clean");
+    case SpeckleGrade::soft: return language.say("speckle.soft");
+    case SpeckleGrade::hazy: return language.say("speckle.hazy");
+    case SpeckleGrade::blotchy: return language.say("speckle.blotchy");
     }
     return {};
 }
@@ -24,90 +34,115 @@ Breaks breaks(const Dye& dye) {
     return dye.breaks_into->empty() ? Breaks::no : Breaks::yes;
 }
 
-std::string_view words(Breaks breaks) {
+std::string words(const Language& language, Breaks breaks) {
     switch (breaks) {
-    case Breaks::not_tried: return "Breaking: not tried";
-    case Breaks::no: return "Does not break";
-    case Breaks::yes: return "Breaks into";
+    case Breaks::not_tried: return language.say("breaking.not tried");
+    case Breaks::no: return language.say("breaking.known not");
+    case Breaks::yes: return language.say("breaking.into");
     }
     return {};
 }
 
-std::string breaking_words(const Dye& dye) {
+std::string breaking_words(const Language& language, const Dye& dye) {
     switch (breaks(dye)) {
-    case Breaks::not_tried: return "breaking not tried";
-    case Breaks::no: return "does not break";
+    case Breaks::not_tried: return language.say("breaking.within.not tried");
+    case Breaks::no: return language.say("breaking.within.known not");
     case Breaks::yes: break;
     }
     std::vector<std::string> colours;
     for (const Component& component : *dye.breaks_into) {
         if (!component.name.empty()) colours.push_back(component.name);
     }
-    return colours.empty() ? "breaks" : "breaks into " + joined(colours, " + ");
+    if (colours.empty()) return language.say("breaking.within.into");
+    return language.say("breaking.within.into colours", {{"colours", joined(colours, " + ")}});
 }
 
-std::string speckle_words(const std::optional<Speckle>& speckle) {
-    if (!speckle) return "Speckle: not tried";
-    std::string text = capitalised(std::string{words(speckle->grade)}) + " speckles";
-    if (speckle->spread) text += ", " + length_words(*speckle->spread);
-    return text;
+std::string speckle_words(const Language& language, const std::optional<Speckle>& speckle) {
+    if (!speckle) return language.say("speckle.not tried");
+    const std::string grade = words(language, speckle->grade);
+    if (!speckle->spread) return capitalised(language.say("speckle.graded", {{"grade", grade}}));
+    const std::string spread = length_words(language, *speckle->spread);
+    return capitalised(language.say("speckle.graded and spread", {{"grade", grade}, {"spread", spread}}));
 }
 
-std::optional<std::string_view> status_words(DyeStatus status) {
+std::optional<std::string> status_words(const Language& language, DyeStatus status) {
     switch (status) {
     case DyeStatus::current: return std::nullopt;
-    case DyeStatus::discontinued: return "Discontinued";
-    case DyeStatus::reformulated: return "Reformulated";
+    case DyeStatus::discontinued: return language.say("dye.discontinued");
+    case DyeStatus::reformulated: return language.say("dye.reformulated");
     }
     return std::nullopt;
 }
 
-std::optional<std::string_view> fluorescent_words(const Dye& dye) {
-    if (dye.fluorescent != true) return std::nullopt;
-    return "Fluorescent: not printable";
+std::optional<std::string> fluorescent_words(const Language& language, const Dye& dye) {
+    return only_if(dye.fluorescent == true, language, "dye.fluorescent");
 }
 
-std::optional<std::string_view> bleeding_words(const Dye& dye) {
-    if (dye.bleeds != true) return std::nullopt;
-    return "Bleeds";
+std::optional<std::string> bleeding_words(const Language& language, const Dye& dye) {
+    return only_if(dye.bleeds == true, language, "dye.bleeds");
 }
 
-std::optional<std::string_view> crocking_words(const Dye& dye) {
-    if (dye.crocks != true) return std::nullopt;
-    return "Rubs off";
+std::optional<std::string> crocking_words(const Language& language, const Dye& dye) {
+    return only_if(dye.crocks == true, language, "dye.crocks");
 }
 
-std::optional<std::string_view> rinsing_words(const Dye& dye) {
-    if (dye.rinses_clear != false) return std::nullopt;
-    return "Never rinses clear";
+std::optional<std::string> rinsing_words(const Language& language, const Dye& dye) {
+    return only_if(dye.rinses_clear == false, language, "dye.never rinses clear");
 }
 
-std::optional<std::string> light_fastness_words(const Dye& dye) {
+std::optional<std::string> light_fastness_words(const Language& language, const Dye& dye) {
     if (!dye.light_fastness) return std::nullopt;
-    return "Light fastness: " + *dye.light_fastness;
+    return language.say("dye.light fastness", {{"words", *dye.light_fastness}});
 }
 
-std::string warning_words(const Dye& dye) {
+std::string warning_words(const Language& language, const Dye& dye) {
     std::vector<std::string> texts;
-    for (const auto& flag : {bleeding_words(dye), crocking_words(dye), rinsing_words(dye)}) {
-        if (flag) texts.emplace_back(*flag);
+    for (const auto& warning : {bleeding_words(language, dye), crocking_words(language, dye),
+                                rinsing_words(language, dye), light_fastness_words(language, dye)}) {
+        if (warning) texts.push_back(*warning);
     }
-    if (auto fastness = light_fastness_words(dye)) texts.push_back(std::move(*fastness));
     return joined(texts, dot);
 }
 
-std::string replacement_words(const Dye& replacement) {
-    return "Use " + replacement.name + " (" + replacement.code + ")";
+std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye) {
+    std::vector<std::string> texts;
+    for (const Jar& jar : records.jars) {
+        const auto part = std::ranges::find(jar.parts, dye.id.value, [](const Part& one) { return one.id.value; });
+        if (part == jar.parts.end()) continue;
+        const Mix mix = mix_of(records, jar);
+        const auto& share = mix.parts[static_cast<std::size_t>(part - jar.parts.begin())].share;
+        texts.push_back(unbroken(jar.code + (share ? " " + strength_words(language, *share) : "")));
+    }
+    if (texts.empty()) return std::nullopt;
+    return joined(texts, ", ");
 }
 
-std::optional<std::string> namesake_words(const Records& records, const Dye& dye) {
+std::optional<std::string> supply_words(const Language& language, const Records& records, const Dye& dye) {
+    std::vector<std::string> texts;
+    if (const auto jars = jars_words(language, records, dye)) {
+        const bool one = jars->find(", ") == std::string::npos;
+        texts.push_back(language.say(one ? "dye.in jar" : "dye.in jars", {{"jars", *jars}}));
+    }
+    if (dye.batch) texts.push_back(language.say("dye.batch", {{"batch", *dye.batch}}));
+    if (const auto opened = short_date(language, dye.opened))
+        texts.push_back(language.say("dye.opened", {{"date", *opened}}));
+    if (texts.empty()) return std::nullopt;
+    return joined(texts, dot);
+}
+
+std::string replacement_words(const Language& language, const Dye& replacement) {
+    return language.say("dye.replaced by", {{"name", replacement.name}, {"code", replacement.code}});
+}
+
+std::optional<std::string> namesake_words(const Language& language, const Records& records, const Dye& dye) {
     std::vector<std::string> places;
     for (const Dye* other : namesakes(records, dye)) {
-        std::string place = other->line == dye.line ? "this line as " + other->code : other->line;
+        std::string place =
+            other->line == dye.line ? language.say("dye.in this line", {{"code", other->code}}) : other->line;
         if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
     }
     if (places.empty()) return std::nullopt;
-    return "also in " + joined(places, ", ");
+    return language.say("dye.also in", {{"places", joined(places, ", ")}});
 }
 
 } // namespace dyeleaf

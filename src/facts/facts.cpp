@@ -12,12 +12,39 @@ const FactRow* Vocabulary::find(std::string_view wanted) const {
 Facts Facts::within(const Facts& outer) const {
     Facts result = *this;
     result.scopes_.insert(result.scopes_.end(), outer.scopes_.begin(), outer.scopes_.end());
+    if (language_ == nullptr) {
+        result.language_ = outer.language_;
+        result.second_ = outer.second_;
+        result.mono_ = outer.mono_;
+    }
+    return result;
+}
+
+Facts Facts::printed(const Manner& manner, const Language* second) const {
+    Facts result = *this;
+    result.language_ = &manner.language;
+    result.second_ = second;
+    result.mono_ = manner.mono;
     return result;
 }
 
 std::optional<FactValue> Facts::find(std::string_view name) const {
+    const Language* language = language_;
+    if (name.starts_with(second_language)) {
+        name.remove_prefix(second_language.size());
+        language = second_;
+    }
+    if (language == nullptr) return std::nullopt;
+    const Manner manner{*language, mono_};
     for (const Scope& scope : scopes_) {
-        if (const FactRow* row = scope.vocabulary->find(name)) return row->derive(scope.subject.get());
+        const FactRow* row = scope.vocabulary->find(name);
+        if (row == nullptr) continue;
+        auto value = row->derive(scope.subject.get(), manner);
+        if (auto* items = value ? std::get_if<std::vector<Facts>>(&*value) : nullptr) {
+            for (Facts& item : *items)
+                item = item.printed(manner, second_);
+        }
+        return value;
     }
     return std::nullopt;
 }

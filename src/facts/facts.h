@@ -5,6 +5,7 @@
 
 #include "base/colour.h"
 #include "base/length.h"
+#include "language/language.h"
 
 #include <functional>
 #include <memory>
@@ -29,10 +30,29 @@ struct Patch {
     std::string description; // for readers who cannot see it: "Sloe at 0.5 % on Plain Sock"
 };
 
-class Facts;
-using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>>;
+// A drawing that the program knows, by its key: "care/wash 30 gentle", "ghs/GHS07".
+struct Symbol {
+    std::string key;
+    std::string description; // for readers who cannot see it
+};
 
-enum class FactKind { text, patch, length, list };
+class Facts;
+using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>, Symbol>;
+
+enum class FactKind { text, patch, length, list, symbol }; // in the order of FactValue
+
+// How facts are put on paper this time.
+struct Manner {
+    const Language& language;
+    bool mono = false; // in black ink alone
+};
+
+// Where a fact comes from, for people.
+struct Derivation {
+    std::string unit;                // of its value: "g", "mL", "%"; empty for words
+    std::string how = "as recorded"; // "share of the batch, rounded to the scale's step"
+    std::string source;              // of a rule or a table: a standard and its clause, "common practice"; may be empty
+};
 
 struct Vocabulary;
 
@@ -43,7 +63,8 @@ struct FactRow {
     // Where kind is list: what each of its items can be asked.
     const Vocabulary* items = nullptr;
     // Nothing means not recorded. The pointer is to the vocabulary's subject.
-    std::function<std::optional<FactValue>(const void*)> derive;
+    std::function<std::optional<FactValue>(const void*, const Manner&)> derive;
+    Derivation derivation;
 };
 
 struct Vocabulary {
@@ -51,6 +72,9 @@ struct Vocabulary {
     std::vector<FactRow> rows;
     [[nodiscard]] const FactRow* find(std::string_view name) const;
 };
+
+// A name with this before it asks for the same fact in the studio's second language, where there is one.
+inline constexpr std::string_view second_language = "second.";
 
 // The facts of one subject, derived when asked, with the facts of what it belongs to behind it: a swatch's facts,
 // then its dye's, then the studio's. Copies share the subjects.
@@ -63,10 +87,12 @@ class Facts {
         facts.scopes_.push_back({std::make_shared<const Subject>(std::move(subject)), &vocabulary});
         return facts;
     }
-    // These facts first, then those of `outer`.
+    // These facts first, then those of `outer`, in whose language they print unless they have one of their own.
     [[nodiscard]] Facts within(const Facts& outer) const;
+    // In these languages, which must outlive the facts; the second may be null.
+    [[nodiscard]] Facts printed(const Manner& manner, const Language* second) const;
 
-    // Nothing where the record does not say. Requires: a name that one of the vocabularies has.
+    // Nothing where the record does not say. Requires: a language, and a name that one of the vocabularies has.
     [[nodiscard]] std::optional<FactValue> find(std::string_view name) const;
 
     [[nodiscard]] std::vector<const Vocabulary*> vocabularies() const;
@@ -77,6 +103,9 @@ class Facts {
         const Vocabulary* vocabulary;
     };
     std::vector<Scope> scopes_;
+    const Language* language_ = nullptr;
+    const Language* second_ = nullptr;
+    bool mono_ = false;
 };
 
 } // namespace dyeleaf

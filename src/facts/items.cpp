@@ -1,66 +1,34 @@
 #include "facts/items.h"
 
-#include "base/words.h"
 #include "facts/card_facts.h"
 #include "facts/cards.h"
-#include "facts/colour.h"
+#include "facts/checks.h"
 #include "facts/dye_facts.h"
 #include "facts/jar_facts.h"
-#include "facts/mix.h"
 #include "facts/selection.h"
 #include "facts/studio_facts.h"
-#include "facts/swatches.h"
-#include "facts/wording.h"
 #include "facts/yarn_facts.h"
 
-#include <variant>
+#include <set>
 
 namespace dyeleaf {
 
 namespace {
 
-// What is warned of beside the items: neither stops a label, both are better known before it is printed.
-
-void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
-                  Diagnostics& diagnostics) {
-    const Lab* lab = colour ? std::get_if<Lab>(&colour->value) : nullptr;
-    if (lab == nullptr || to_rgb(*lab).in_gamut) return;
-    diagnostics.warning(colour->spot, "the colour of " + whose + " is stronger than a screen or printer can show",
-                        "the nearest one is printed; lay real yarn beside it");
-}
-
-void check_colours(const Records& records, const Dye& dye, Diagnostics& diagnostics) {
-    for (const Swatch& swatch : dye.swatches) {
-        check_colour(swatch.colour, dye.name + " at " + label_words(swatch, records.base(swatch.base.value)),
-                     diagnostics);
-    }
-    if (!dye.breaks_into) return;
-    for (const Component& component : *dye.breaks_into)
-        check_colour(component.colour, component.name + " in " + dye.name, diagnostics);
-}
-
-void check_rounding(const Records& records, const Jar& jar, Diagnostics& diagnostics) {
-    const Mix mix = mix_of(records, jar);
-    if (!rounding_shows(mix)) return;
-    diagnostics.warning(jar.spot,
-                        "weighed in steps of " + mass_words(records.studio.scale_step) + ", jar " + jar.id.value +
-                            " holds " + strength_words(*mix.strength) + " dye instead of " +
-                            strength_words(*mix.intended_strength),
-                        "mix a larger batch, or weigh it on a finer scale");
-}
-
 std::string card_id(const CardView& card, bool grouped) {
     if (!grouped) return card.dyes.front()->id.value;
-    return "card " + std::to_string(card.number) + (card.group.empty() ? "" : ", " + card.group);
+    const std::string& line = card.dyes.front()->line;
+    const bool by_line = card.together == Together::by_line && !line.empty();
+    return "card " + std::to_string(card.number) + (by_line ? ", " + line : "");
 }
 
 std::vector<Item> dye_items(const Records& records, const std::optional<Grouping>& grouping, const Selection& selection,
-                            const Facts& studio, Diagnostics& diagnostics) {
+                            const Facts& studio, const Date& today, Diagnostics& diagnostics) {
     const Dyes wanted = select_dyes(records, selection, diagnostics);
     std::vector<Item> items;
     for (CardView& card : grouping ? shared_cards(records, wanted, *grouping) : single_cards(records, wanted)) {
         for (const Dye* dye : card.dyes)
-            check_colours(records, *dye, diagnostics);
+            check_dye(records, *dye, today, diagnostics);
         const Dye& first = *card.dyes.front();
         Item item{card_id(card, grouping.has_value()), {}, first.spot};
         if (grouping) {
@@ -75,11 +43,11 @@ std::vector<Item> dye_items(const Records& records, const std::optional<Grouping
     return items;
 }
 
-std::vector<Item> jar_items(const Records& records, const Selection& selection, const Facts& studio,
+std::vector<Item> jar_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
                             Diagnostics& diagnostics) {
     std::vector<Item> items;
     for (const Jar* jar : select_jars(records, selection, diagnostics)) {
-        check_rounding(records, *jar, diagnostics);
+        check_jar(records, *jar, today, diagnostics);
         items.push_back({jar->id.value, Facts::of(JarView{&records, jar}, jar_vocabulary()).within(studio), jar->spot});
     }
     return items;
@@ -94,35 +62,52 @@ Facts lot_facts(const Records& records, const Lot& lot, const Facts& studio) {
         .within(base_facts(records, records.base(lot.base.value), studio));
 }
 
-std::vector<Item> lot_items(const Records& records, const Selection& selection, const Facts& studio,
+// Each lot once, and each base that one of them is dyed on.
+void check_lots(const Records& records, const std::vector<const Lot*>& lots, const Date& today,
+                Diagnostics& diagnostics) {
+    std::set<const Lot*> checked;
+    std::set<const Base*> bases;
+    for (const Lot* lot : lots) {
+        if (checked.insert(lot).second) check_lot(records, *lot, today, diagnostics);
+        const Base& base = records.base(lot->base.value);
+        if (bases.insert(&base).second) check_base(records, base, diagnostics);
+    }
+}
+
+std::vector<Item> lot_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
                             Diagnostics& diagnostics) {
+    const auto lots = select_lots(records, selection, diagnostics);
+    check_lots(records, lots, today, diagnostics);
     std::vector<Item> items;
-    for (const Lot* lot : select_lots(records, selection, diagnostics)) {
-        check_colour(lot->colour, "lot " + lot->id.value, diagnostics);
+    for (const Lot* lot : lots) {
         items.push_back({lot->id.value, lot_facts(records, *lot, studio), lot->spot});
     }
     return items;
 }
 
 std::vector<Item> skein_items(const Records& records, const Selection& selection, const Facts& studio,
-                              Diagnostics& diagnostics) {
+                              const Date& today, Diagnostics& diagnostics) {
     std::vector<Item> items;
+    std::vector<const Lot*> lots;
     for (const Skein& skein : select_skeins(records, selection, diagnostics)) {
         const Lot& lot = *skein.lot;
-        check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
-        items.push_back(
-            {lot.id.value + ":" + std::to_string(skein.number),
-             Facts::of(SkeinView{&lot, skein.number}, skein_vocabulary()).within(lot_facts(records, lot, studio)),
-             lot.spot});
+        lots.push_back(&lot);
+        items.push_back({lot.id.value + ":" + std::to_string(skein.number),
+                         Facts::of(SkeinView{&records, &lot, skein.number}, skein_vocabulary())
+                             .within(lot_facts(records, lot, studio)),
+                         lot.spot});
     }
+    check_lots(records, lots, today, diagnostics);
     return items;
 }
 
 std::vector<Item> base_items(const Records& records, const Selection& selection, const Facts& studio,
                              Diagnostics& diagnostics) {
     std::vector<Item> items;
-    for (const Base* base : select_bases(records, selection, diagnostics))
+    for (const Base* base : select_bases(records, selection, diagnostics)) {
+        check_base(records, *base, diagnostics);
         items.push_back({base->id.value, base_facts(records, *base, studio), base->spot});
+    }
     return items;
 }
 
@@ -143,13 +128,14 @@ std::vector<const Vocabulary*> vocabularies(ItemKind kind, bool grouped) {
 }
 
 std::vector<Item> make_items(const Records& records, ItemKind kind, const std::optional<Grouping>& grouping,
-                             const Selection& selection, const Date& today, Diagnostics& diagnostics) {
-    const Facts studio = Facts::of(StudioView{&records.studio, today}, studio_vocabulary());
+                             const Selection& selection, const Printing& printing, Diagnostics& diagnostics) {
+    const Facts studio = Facts::of(StudioView{&records.studio, printing.today}, studio_vocabulary())
+                             .printed(printing.manner, printing.second);
     switch (kind) {
-    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, diagnostics);
-    case ItemKind::jars: return jar_items(records, selection, studio, diagnostics);
-    case ItemKind::skeins: return skein_items(records, selection, studio, diagnostics);
-    case ItemKind::lots: return lot_items(records, selection, studio, diagnostics);
+    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, printing.today, diagnostics);
+    case ItemKind::jars: return jar_items(records, selection, studio, printing.today, diagnostics);
+    case ItemKind::skeins: return skein_items(records, selection, studio, printing.today, diagnostics);
+    case ItemKind::lots: return lot_items(records, selection, studio, printing.today, diagnostics);
     case ItemKind::bases: return base_items(records, selection, studio, diagnostics);
     }
     return {};

@@ -3,6 +3,7 @@
 
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "facts/card_facts.h"
 #include "facts/facts.h"
 #include "records/records.h"
 
@@ -14,18 +15,18 @@ namespace dyeleaf {
 
 enum class ItemKind { dyes, jars, skeins, lots, bases };
 
-// How dyes share a label: at most `most` on one, in hue order or by line; a new line starts a new label.
-enum class Together { by_line, by_hue };
-struct Grouping {
-    int most = 1;
-    Together together = Together::by_line;
-};
-
 // Which of the records are wanted. Each selector is the id of one, or else what several may have in common: for dyes a
 // code or a line; for jars a code, or the id, code or line of a dye in them; for lots and skeins a colourway or the id
 // of a base. `LOT:FIRST-LAST` names skeins. Ids are exact; codes and names ignore case.
 struct Selection {
     std::vector<std::string> only; // empty: all
+};
+
+// How the labels print. The languages must outlive the items.
+struct Printing {
+    Manner manner;
+    const Language* second = nullptr; // beside the first, where a layout asks for it
+    Date today;                       // what "date printed" says
 };
 
 struct Item {
@@ -39,9 +40,9 @@ struct Item {
 std::vector<const Vocabulary*> vocabularies(ItemKind kind, bool grouped);
 
 // The items in the order in which they print: dyes by line as first recorded and by hue within it, jars and lots as
-// recorded, skeins by number with spoilt ones left out. `today` is what "date printed" says. A selector that names
-// nothing is an error with the nearest name. The records must outlive the items.
+// recorded, skeins by number with spoilt ones left out. A selector that names nothing is an error with the nearest
+// name. The records must outlive the items.
 std::vector<Item> make_items(const Records& records, ItemKind kind, const std::optional<Grouping>& grouping,
-                             const Selection& selection, const Date& today, Diagnostics& diagnostics);
+                             const Selection& selection, const Printing& printing, Diagnostics& diagnostics);
 
 } // namespace dyeleaf

@@ -1,6 +1,7 @@
 #include "facts/jar_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/hazards.h"
 #include "facts/jar_label.h"
 #include "facts/jar_wording.h"
@@ -53,10 +54,12 @@ std::string dye_names(const JarView& view) {
 }
 
 // A class that is missing is not the class of the dye beside it.
-Text dye_classes(const JarView& view) {
+Text dye_classes(const JarView& view, const Manner& m) {
     const Dyes dyes = dyes_in(view);
     if (std::ranges::none_of(dyes, [](const Dye* dye) { return dye->dye_class.has_value(); })) return std::nullopt;
-    return of_each_dye(view, [](const Dye& dye) { return dye.dye_class.value_or(std::string{class_unknown_words}); });
+    return of_each_dye(view, [&](const Dye& dye) {
+        return dye.dye_class ? *dye.dye_class : m.language.say("jar.class not recorded");
+    });
 }
 
 Text products(const JarView& view) {
@@ -99,15 +102,15 @@ const Vocabulary& part_vocabulary() {
         {
             Row::text("part.name", "the dye or what goes with it", [](const PartView& v) { return v.part().name; }),
             Row::text("part.parts", "how much of it, as stated",
-                      [](const PartView& v) { return amount_words(v.part()); }),
+                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); }),
             Row::text("part.share", "its share by weight, where it can be known",
-                      [](const PartView& v) { return share_words(v.mix, v.part()); }),
+                      [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); }),
             Row::text("part.mass", "its grams, where they can be known",
-                      [](const PartView& v) { return mass_words(v.mix, v.part()); }),
+                      [](const PartView& v, const Manner& m) { return mass_words(m.language, v.mix, v.part()); }),
             Row::patch("part.patch", "a dye's deepest swatch",
-                       [](const PartView& v) -> std::optional<Patch> {
+                       [](const PartView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.part().is_dye) return std::nullopt;
-                           return deepest_patch(*v.of.records, v.of.records->dye(v.recorded().id.value));
+                           return deepest_patch(m.language, *v.of.records, v.of.records->dye(v.recorded().id.value));
                        }),
         }};
     return vocabulary;
@@ -143,19 +146,19 @@ std::vector<FactRow> identity_rows() {
         Row::text("jar.class", "the classes of its dyes", dye_classes),
         Row::text("jar.product", "the suppliers' names of its dyes", products),
         Row::text("jar.behaviour", "how its dyes break and bleed",
-                  [](const JarView& v) { return behaviour_words(*v.records, *v.jar); }),
+                  [](const JarView& v, const Manner& m) { return behaviour_words(m.language, *v.records, *v.jar); }),
         Row::patch("jar.patch", "the deepest swatch of its first dye",
-                   [](const JarView& v) -> std::optional<Patch> {
+                   [](const JarView& v, const Manner& m) -> std::optional<Patch> {
                        const Dye* dye = first_dye(v);
                        if (dye == nullptr) return std::nullopt;
-                       return deepest_patch(*v.records, *dye);
+                       return deepest_patch(m.language, *v.records, *dye);
                    }),
         Row::text("jar.swatch_label", "depth and base of that: 2 % on Plain Sock",
-                  [](const JarView& v) -> Text {
+                  [](const JarView& v, const Manner& m) -> Text {
                       const Dye* dye = first_dye(v);
                       const Swatch* swatch = dye == nullptr ? nullptr : deepest_swatch(*dye);
                       if (swatch == nullptr) return std::nullopt;
-                      return label_words(*swatch, v.records->base(swatch->base.value));
+                      return label_words(m.language, *swatch, v.records->base(swatch->base.value));
                   }),
         Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), dye_parts),
         Row::text("jar.notes", "the dyer's notes", [](const JarView& v) { return v.jar->notes; }),
@@ -165,81 +168,81 @@ std::vector<FactRow> identity_rows() {
 std::vector<FactRow> mix_rows() {
     return {
         Row::text("jar.strength", "dye in the mix, by weight; not there where it is unknown",
-                  [](const JarView& v) { return strength_figure(mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); }),
         Row::text("jar.strength.text", "the same with its basis, or that it is unknown",
-                  [](const JarView& v) { return strength_words(mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return strength_words(m.language, mix_of(v)); }),
         Row::text("jar.ratio", "the parts in stated order, with their basis",
-                  [](const JarView& v) { return ratio_words(mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); }),
         Row::text("jar.basis", "how the parts were measured: by weight or by volume",
-                  [](const JarView& v) { return words(v.jar->basis); }),
+                  [](const JarView& v, const Manner& m) { return words(m.language, v.jar->basis); }),
         Row::text("jar.recipe", "strength and amounts on one line",
-                  [](const JarView& v) { return recipe_words(mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return recipe_words(m.language, mix_of(v)); }),
         Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts),
         Row::text("jar.total", "grams of the whole, where they can be known",
-                  [](const JarView& v) { return total_words(mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return total_words(m.language, mix_of(v)); }),
         Row::text("jar.grams_estimated", "there only if the grams are estimated",
-                  [](const JarView& v) { return mix_of(v).masses_estimated ? estimated_grams_words : ""; }),
+                  [](const JarView& v, const Manner& m) {
+                      return mix_of(v).masses_estimated ? m.language.say("jar.grams are estimated") : std::string{};
+                  }),
         Row::text(
             "jar.salt",
             "there only if nobody wrote down which salt is in it; a salt that is written down is the name of its part",
-            [](const JarView& v) { return salt_words(*v.records, *v.jar); }),
+            [](const JarView& v, const Manner& m) { return salt_words(m.language, *v.records, *v.jar); }),
         Row::text("jar.tare", "the empty jar's weight",
-                  [](const JarView& v) -> Text {
+                  [](const JarView& v, const Manner& m) -> Text {
                       if (!v.jar->tare) return std::nullopt;
-                      return mass_words(*v.jar->tare);
+                      return mass_words(m.language, *v.jar->tare);
                   }),
     };
+}
+
+std::optional<Date> day_mixed(const JarView& view) {
+    return known_date(view.jar->mixed);
 }
 
 std::vector<FactRow> date_rows() {
     return {
         Row::text("jar.mixed", "the day it was mixed in full, where known",
-                  [](const JarView& v) -> Text {
-                      const auto date = known_date(v.jar->mixed);
+                  [](const JarView& v, const Manner& m) -> Text {
+                      const auto date = day_mixed(v);
                       if (!date) return std::nullopt;
-                      return long_date(*date);
+                      return long_date(m.language, *date);
                   }),
-        Row::text("jar.mixed.short", "the same, short: 2 Nov 2026",
-                  [](const JarView& v) { return short_date(v.jar->mixed); }),
-        Row::text("jar.mixed.month", "its month: Nov 2026",
-                  [](const JarView& v) -> Text {
-                      const auto date = known_date(v.jar->mixed);
-                      if (!date) return std::nullopt;
-                      return month_date(*date);
-                  }),
-        Row::text("jar.mixed.iso", "the day as 2026-11-02",
-                  [](const JarView& v) -> Text {
-                      const auto date = known_date(v.jar->mixed);
-                      if (!date) return std::nullopt;
-                      return to_iso(*date);
-                  }),
+        date_row<JarView>("jar.mixed.short", DateForm::brief, day_mixed),
+        date_row<JarView>("jar.mixed.long", DateForm::full, day_mixed),
+        date_row<JarView>("jar.mixed.month", DateForm::month, day_mixed),
+        date_row<JarView>("jar.mixed.iso", DateForm::iso, day_mixed),
         Row::text("jar.mixed.or_unknown", "mixed and the day, or that it is unknown",
-                  [](const JarView& v) { return mixed_words(*v.jar); }),
+                  [](const JarView& v, const Manner& m) { return mixed_words(m.language, *v.jar); }),
         Row::text("jar.mixed_by", "who mixed it", [](const JarView& v) { return v.jar->mixed_by; }),
         Row::text("jar.topped_up", "there only if it was topped up: the last time",
-                  [](const JarView& v) { return topped_up_words(*v.jar); }),
+                  [](const JarView& v, const Manner& m) { return topped_up_words(m.language, *v.jar); }),
         Row::text("jar.use_by", "when to stop trusting it, where the dyer says so",
-                  [](const JarView& v) { return short_date(v.jar->use_by); }),
+                  [](const JarView& v, const Manner& m) { return short_date(m.language, v.jar->use_by); }),
         Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots),
     };
 }
 
 // Of a caution that is the same on every jar.
-FactRow always(std::string name, std::string meaning, std::string_view words) {
-    return Row::text(std::move(name), std::move(meaning), [words](const JarView&) { return words; });
+FactRow always(std::string name, std::string meaning, std::string_view key) {
+    return Row::text(std::move(name), std::move(meaning),
+                     [key](const JarView&, const Manner& m) { return m.language.say(key); });
 }
 
 std::vector<FactRow> caution_rows() {
     return {
-        always("caution.not_food", "that it is not food", not_food_words),
-        always("caution.dust", "not to breathe the dust", dust_words),
-        always("caution.dust.short", "the same for lids", dust_words_brief),
-        always("caution.airtight", "to keep it shut and dry", airtight_words),
-        always("caution.airtight.short", "the same for lids", airtight_words_brief),
-        Row::text("caution.hazards", "the codes of the suppliers' sheets, or that there are none, or no data",
-                  [](const JarView& v) { return hazard_words(hazards_of(*v.records, *v.jar)); }),
+        always("caution.not_food", "that it is not food", "caution.not food"),
+        always("caution.dust", "not to breathe the dust", "caution.dust"),
+        always("caution.dust.short", "the same for lids", "caution.dust brief"),
+        always("caution.airtight", "to keep it shut and dry", "caution.airtight"),
+        always("caution.airtight.short", "the same for lids", "caution.airtight brief"),
+        Row::text(
+            "caution.hazards", "the codes of the suppliers' sheets, or that there are none, or no data",
+            [](const JarView& v, const Manner& m) { return hazard_words(m.language, hazards_of(*v.records, *v.jar)); }),
         Row::text("caution.hazards.short", "the same for lids",
-                  [](const JarView& v) { return hazard_words_brief(hazards_of(*v.records, *v.jar)); }),
+                  [](const JarView& v, const Manner& m) {
+                      return hazard_words_brief(m.language, hazards_of(*v.records, *v.jar));
+                  }),
     };
 }
 

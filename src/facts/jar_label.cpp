@@ -1,6 +1,7 @@
 #include "facts/jar_label.h"
 
-#include <cmath>
+#include "facts/rounding.h"
+
 #include <numbers>
 
 namespace dyeleaf {
@@ -11,10 +12,6 @@ namespace {
 // is usual for paper and film labels (common practice).
 constexpr Length thickness = mm(0.1);
 
-Length to_tenths(Length length) {
-    return mm(std::round(length.in_mm() * 10) / 10);
-}
-
 } // namespace
 
 // Common practice: 3 to 6 mm.
@@ -23,23 +20,23 @@ Length wrap_overlap() {
 }
 
 Length wrap_length(Length diameter) {
-    return to_tenths(std::numbers::pi * (diameter + thickness) + wrap_overlap());
+    return cuttable(std::numbers::pi * (diameter + thickness) + wrap_overlap());
 }
 
 // 40 % of the circumference: New York State's rules on packages (section 221) take that much of a cylinder as the
 // panel that is displayed.
 Length front_width(Length diameter) {
-    return to_tenths(0.40 * std::numbers::pi * diameter);
+    return cuttable(0.40 * std::numbers::pi * diameter);
 }
 
 // Common practice: 2 mm short of the bend at each end, or the label wrinkles.
 Length label_height(Length wall_height) {
-    return to_tenths(wall_height - mm(2) * 2);
+    return cuttable(wall_height - mm(2) * 2);
 }
 
 // Common practice: 1 mm clear of the edge all round.
 Length lid_label_diameter(Length lid) {
-    return to_tenths(lid - mm(1) * 2);
+    return cuttable(lid - mm(1) * 2);
 }
 
 } // namespace dyeleaf

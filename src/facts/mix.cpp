@@ -2,6 +2,7 @@
 
 #include "facts/hazards.h"
 #include "facts/names.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <cmath>
@@ -68,11 +69,6 @@ void portion(Parts& parts, Mass whole, Mass step, bool estimated) {
 }
 
 } // namespace
-
-Mass rounded_to(Mass mass, Mass step) {
-    if (step <= Mass{} || mass <= Mass{}) return mass;
-    return step * std::max(1.0, std::round(mass / step));
-}
 
 Mix work_out(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
     Mix mix{std::move(parts), basis, {}, {}, amount.batch, false, false, false};

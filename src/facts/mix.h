@@ -47,7 +47,4 @@ Mix mix_of(const Records& records, const Jar& jar);
 // Whether rounding to the scale's step changes the strength by more than a fiftieth of itself.
 bool rounding_shows(const Mix& mix);
 
-// To the nearest step, but never to nothing; the mass itself where the step is not positive.
-Mass rounded_to(Mass mass, Mass step);
-
 } // namespace dyeleaf

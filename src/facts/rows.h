@@ -3,6 +3,8 @@
 
 #include "facts/facts.h"
 
+#include <concepts>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <utility>
@@ -10,40 +12,39 @@
 
 namespace dyeleaf {
 
-// Rows about a `View`. The functions take a `const View&` and give the value or an optional of it. An empty text and
-// an empty list count as not recorded, so that `with:` asks one question.
+// Rows about a `View`. The functions take a `const View&`, and after it a `const Manner&` where they put words
+// together, and give the value or an optional of it. An empty text and an empty list count as not recorded, so that
+// `with:` asks one question.
 template <class View> struct Rows {
-    template <class Derive> static FactRow text(std::string name, std::string meaning, Derive derive) {
-        return row(std::move(name), FactKind::text, std::move(meaning), nullptr,
-                   [derive](const View& view) -> std::optional<FactValue> {
-                       const std::optional<std::string> words{derive(view)};
+    template <class Derive>
+    static FactRow text(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return row(std::move(name), FactKind::text, std::move(meaning), nullptr, std::move(derivation),
+                   [derive](const View& view, const Manner& manner) -> std::optional<FactValue> {
+                       const std::optional<std::string> words{ask(derive, view, manner)};
                        if (!words || words->empty()) return std::nullopt;
                        return *words;
                    });
     }
-    template <class Derive> static FactRow patch(std::string name, std::string meaning, Derive derive) {
-        return row(std::move(name), FactKind::patch, std::move(meaning), nullptr,
-                   [derive](const View& view) -> std::optional<FactValue> {
-                       std::optional<Patch> patch{derive(view)};
-                       if (!patch) return std::nullopt;
-                       return std::move(*patch);
-                   });
+    template <class Derive>
+    static FactRow patch(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return value<Patch>(std::move(name), FactKind::patch, std::move(meaning), derive, std::move(derivation));
     }
-    template <class Derive> static FactRow length(std::string name, std::string meaning, Derive derive) {
-        return row(std::move(name), FactKind::length, std::move(meaning), nullptr,
-                   [derive](const View& view) -> std::optional<FactValue> {
-                       const std::optional<Length> length{derive(view)};
-                       if (!length) return std::nullopt;
-                       return *length;
-                   });
+    template <class Derive>
+    static FactRow length(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return value<Length>(std::move(name), FactKind::length, std::move(meaning), derive, std::move(derivation));
+    }
+    template <class Derive>
+    static FactRow symbol(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return value<Symbol>(std::move(name), FactKind::symbol, std::move(meaning), derive, std::move(derivation));
     }
     // Each of the views that `derive` gives becomes an item, asked by way of `items`.
     template <class Derive>
-    static FactRow list(std::string name, std::string meaning, const Vocabulary& items, Derive derive) {
-        return row(std::move(name), FactKind::list, std::move(meaning), &items,
-                   [derive, &items](const View& view) -> std::optional<FactValue> {
+    static FactRow list(std::string name, std::string meaning, const Vocabulary& items, Derive derive,
+                        Derivation derivation = {}) {
+        return row(std::move(name), FactKind::list, std::move(meaning), &items, std::move(derivation),
+                   [derive, &items](const View& view, const Manner& manner) -> std::optional<FactValue> {
                        std::vector<Facts> facts;
-                       for (auto& item : derive(view))
+                       for (auto& item : ask(derive, view, manner))
                            facts.push_back(Facts::of(std::move(item), items));
                        if (facts.empty()) return std::nullopt;
                        return facts;
@@ -51,11 +52,51 @@ template <class View> struct Rows {
     }
 
   private:
+    template <class Derive> static decltype(auto) ask(const Derive& derive, const View& view, const Manner& manner) {
+        if constexpr (std::invocable<const Derive&, const View&, const Manner&>) {
+            return derive(view, manner);
+        } else {
+            return derive(view);
+        }
+    }
+
+    template <class Value, class Derive>
+    static FactRow value(std::string name, FactKind kind, std::string meaning, Derive derive, Derivation derivation) {
+        return row(std::move(name), kind, std::move(meaning), nullptr, std::move(derivation),
+                   [derive](const View& view, const Manner& manner) -> std::optional<FactValue> {
+                       std::optional<Value> found{ask(derive, view, manner)};
+                       if (!found) return std::nullopt;
+                       return std::move(*found);
+                   });
+    }
+
     template <class Derive>
-    static FactRow row(std::string name, FactKind kind, std::string meaning, const Vocabulary* items, Derive derive) {
-        return {std::move(name), kind, std::move(meaning), items,
-                [derive](const void* subject) { return derive(*static_cast<const View*>(subject)); }};
+    static FactRow row(std::string name, FactKind kind, std::string meaning, const Vocabulary* items,
+                       Derivation derivation, Derive derive) {
+        return {std::move(name),
+                kind,
+                std::move(meaning),
+                items,
+                [derive](const void* subject, const Manner& manner) {
+                    return derive(*static_cast<const View*>(subject), manner);
+                },
+                std::move(derivation)};
     }
 };
+
+// A row, or a table of rows that several vocabularies share.
+struct RowOrTable {
+    RowOrTable(FactRow row) : rows{std::move(row)} {}
+    RowOrTable(std::vector<FactRow> table) : rows(std::move(table)) {}
+    std::vector<FactRow> rows;
+};
+
+// All of them in this order.
+inline std::vector<FactRow> together(std::initializer_list<RowOrTable> parts) {
+    std::vector<FactRow> rows;
+    for (const RowOrTable& part : parts)
+        rows.insert(rows.end(), part.rows.begin(), part.rows.end());
+    return rows;
+}
 
 } // namespace dyeleaf

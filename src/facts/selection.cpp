@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/words.h"
+#include "facts/skein_numbers.h"
 
 #include <algorithm>
 #include <functional>
@@ -145,10 +146,6 @@ SkeinSelector take_apart(const std::vector<Lot>& lots, const std::string& select
         return {selector.substr(0, colon), true, number, number};
     }
     return {selector.substr(0, colon), true, parse_whole(range.substr(0, dash)), parse_whole(range.substr(dash + 1))};
-}
-
-bool is_spoilt(const Lot& lot, int number) {
-    return std::ranges::find(lot.spoilt, number) != lot.spoilt.end();
 }
 
 // Checks the range and says what is wrong with it.

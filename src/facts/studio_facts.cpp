@@ -1,8 +1,12 @@
 #include "facts/studio_facts.h"
 
 #include "base/words.h"
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
+
+#include <algorithm>
+#include <array>
 
 namespace dyeleaf {
 
@@ -31,41 +35,103 @@ std::vector<ContactLine> contact_lines(const StudioView& view) {
 constexpr Rgb sample{0.62, 0.60, 0.57};
 constexpr Rgb paper{1, 1, 1};
 
+using Row = Rows<StudioView>;
+
+FactRow key_row(std::string name, std::string meaning, Patch::Kind kind, Rgb colour, const char* phrase) {
+    return Row::patch(std::move(name), std::move(meaning),
+                      [=](const StudioView&, const Manner& m) {
+                          return Patch{kind, colour, m.language.say(phrase)};
+                      },
+                      {"", "drawn for the key of a card", ""});
+}
+
+// What layouts put before or beside a fact, so that they hold no language of their own. A phrase's key in the
+// language's file is the name with spaces in place of underscores.
+constexpr std::array words_beside{"all_colours",
+                                  "by",
+                                  "card",
+                                  "colour",
+                                  "date_not_recorded",
+                                  "date_unknown",
+                                  "dye",
+                                  "dye_by_weight",
+                                  "dye_lot",
+                                  "dye_lot_not_recorded",
+                                  "dyed",
+                                  "dyed_in",
+                                  "empty_jar",
+                                  "index",
+                                  "key_estimated",
+                                  "key_not_printable",
+                                  "key_not_recorded",
+                                  "key_recorded",
+                                  "lot",
+                                  "needles",
+                                  "printed",
+                                  "skein",
+                                  "skein_alone",
+                                  "stock",
+                                  "stock_short",
+                                  "stock_under_depth",
+                                  "strength_unknown",
+                                  "supplier_name",
+                                  "swatched",
+                                  "swatching_date_not_recorded",
+                                  "trust_the_yarn",
+                                  "use_by",
+                                  "yarn"};
+
+FactRow word_row(const std::string& word) {
+    std::string key = "words." + word;
+    std::ranges::replace(key, '_', ' ');
+    return Row::text("words." + word, "words to put beside a fact, in the language of print",
+                     [key](const StudioView&, const Manner& m) { return m.language.say(key); },
+                     {"", "from the language's file", ""});
+}
+
+constexpr const char* how_dated = "today, or the date that --date gives";
+
+std::optional<Date> day_printed(const StudioView& view) {
+    return view.today;
+}
+
+std::vector<FactRow> studio_rows() {
+    return {
+        Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
+        Row::text("studio.tagline", "the words under its name", [](const StudioView& v) { return v.studio->tagline; }),
+        Row::text("studio.contact", "the contact on one line",
+                  [](const StudioView& v) { return joined(v.studio->contact, dot); }),
+        Row::list("studio.contact.lines", "the contact line by line", contact_vocabulary(), contact_lines),
+        Row::text("studio.made_in", "where the yarn is dyed", [](const StudioView& v) { return v.studio->made_in; }),
+        Row::text("printed.date", "the day of printing",
+                  [](const StudioView& v, const Manner& m) { return short_date(m.language, v.today); },
+                  {"", how_dated, ""}),
+        date_row<StudioView>("printed.date.short", DateForm::brief, day_printed, how_dated),
+        date_row<StudioView>("printed.date.long", DateForm::full, day_printed, how_dated),
+        date_row<StudioView>("printed.date.iso", DateForm::iso, day_printed, how_dated),
+        Row::text("printed.month", "the month of printing",
+                  [](const StudioView& v, const Manner& m) { return month_date(m.language, v.today); },
+                  {"", how_dated, ""}),
+        key_row("key.recorded", "for a key: how a recorded colour looks", Patch::Kind::recorded, sample,
+                "key.recorded"),
+        key_row("key.estimated", "for a key: how an estimated colour looks", Patch::Kind::estimated, sample,
+                "key.estimated"),
+        key_row("key.not_recorded", "for a key: how a colour that is not recorded looks", Patch::Kind::not_recorded,
+                paper, "key.not recorded"),
+        key_row("key.not_printable", "for a key: how a colour that no ink shows looks", Patch::Kind::not_printable,
+                sample, "key.not printable"),
+    };
+}
+
 } // namespace
 
 const Vocabulary& studio_vocabulary() {
-    using Row = Rows<StudioView>;
-    static const Vocabulary vocabulary{
-        "studio",
-        {
-            Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
-            Row::text("studio.tagline", "the words under its name",
-                      [](const StudioView& v) { return v.studio->tagline; }),
-            Row::text("studio.contact", "the contact on one line",
-                      [](const StudioView& v) { return joined(v.studio->contact, dot); }),
-            Row::list("studio.contact.lines", "the contact line by line", contact_vocabulary(), contact_lines),
-            Row::text("studio.made_in", "where the yarn is dyed",
-                      [](const StudioView& v) { return v.studio->made_in; }),
-            Row::text("printed.date", "the day of printing", [](const StudioView& v) { return short_date(v.today); }),
-            Row::text("printed.month", "the month of printing",
-                      [](const StudioView& v) { return month_date(v.today); }),
-            Row::patch("key.recorded", "for a key: how a recorded colour looks",
-                       [](const StudioView&) {
-                           return Patch{Patch::Kind::recorded, sample, "sample of a recorded colour"};
-                       }),
-            Row::patch("key.estimated", "for a key: how an estimated colour looks",
-                       [](const StudioView&) {
-                           return Patch{Patch::Kind::estimated, sample, "sample of an estimated colour"};
-                       }),
-            Row::patch("key.not_recorded", "for a key: how a colour that is not recorded looks",
-                       [](const StudioView&) {
-                           return Patch{Patch::Kind::not_recorded, paper, "sample of a colour not recorded"};
-                       }),
-            Row::patch("key.not_printable", "for a key: how a colour that no ink shows looks",
-                       [](const StudioView&) {
-                           return Patch{Patch::Kind::not_printable, sample, "sample of a colour not printable"};
-                       }),
-        }};
+    static const Vocabulary vocabulary = [] {
+        Vocabulary studio{"studio", studio_rows()};
+        for (const char* word : words_beside)
+            studio.rows.push_back(word_row(word));
+        return studio;
+    }();
     return vocabulary;
 }
 

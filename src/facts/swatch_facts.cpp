@@ -1,9 +1,11 @@
 #include "facts/swatch_facts.h"
 
+#include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
+#include "facts/yarn_facts.h"
 
 namespace dyeleaf {
 
@@ -23,13 +25,18 @@ const Vocabulary& cell_vocabulary() {
         "cell",
         {
             Row::patch("cell.patch", "the colour at this depth on this base; an empty frame where it was not swatched",
-                       [](const CellView& v) {
-                           return patch_at(*v.at.of.records, *v.at.of.dye, v.at.depth, v.base->id.value);
-                       }),
+                       [](const CellView& v, const Manner& m) {
+                           return patch_at(m.language, *v.at.of.records, *v.at.of.dye, v.at.depth, v.base->id.value);
+                       },
+                       {"", "the last recorded swatch of this depth on this base", ""}),
             Row::text("cell.base", "the base's name", [](const CellView& v) { return v.base->name; }),
             Row::text("cell.base.code", "its short code", [](const CellView& v) { return v.base->code; }),
         }};
     return vocabulary;
+}
+
+std::optional<Date> day_dyed(const SwatchView& view) {
+    return known_date(view.swatch->dyed);
 }
 
 } // namespace
@@ -45,11 +52,14 @@ const Vocabulary& component_vocabulary() {
         {
             Row::text("component.name", "the colour's name", [](const ComponentView& v) { return v.component->name; }),
             Row::patch("component.patch", "the colour",
-                       [](const ComponentView& v) { return patch_of(*v.of.records, *v.of.dye, *v.component); }),
+                       [](const ComponentView& v, const Manner& m) {
+                           return patch_of(m.language, *v.of.records, *v.of.dye, *v.component);
+                       },
+                       {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
             Row::text("component.halo", "how far it runs out beyond the main colour",
-                      [](const ComponentView& v) -> Text {
+                      [](const ComponentView& v, const Manner& m) -> Text {
                           if (!v.component->halo) return std::nullopt;
-                          return length_words(*v.component->halo);
+                          return length_words(m.language, *v.component->halo);
                       }),
         }};
     return vocabulary;
@@ -69,26 +79,39 @@ const Vocabulary& swatch_vocabulary() {
         "swatch",
         {
             Row::patch("swatch.patch", "its colour",
-                       [](const SwatchView& v) { return patch_of(*v.of.records, *v.of.dye, *v.swatch); }),
+                       [](const SwatchView& v, const Manner& m) {
+                           return patch_of(m.language, *v.of.records, *v.of.dye, *v.swatch);
+                       },
+                       {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
             Row::text("swatch.depth", "dye on weight of fibre",
-                      [](const SwatchView& v) { return percent_words(v.swatch->depth); }),
+                      [](const SwatchView& v, const Manner& m) { return percent_words(m.language, v.swatch->depth); }),
             Row::text("swatch.base", "the base it was dyed on", [](const SwatchView& v) { return v.base().name; }),
             Row::text("swatch.base.code", "the base's short code", [](const SwatchView& v) { return v.base().code; }),
             Row::text("swatch.label", "depth and base: 2 % on Plain Sock",
-                      [](const SwatchView& v) { return label_words(*v.swatch, v.base()); }),
+                      [](const SwatchView& v, const Manner& m) { return label_words(m.language, *v.swatch, v.base()); },
+                      {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
-                      [](const SwatchView& v) { return short_date(v.swatch->dyed); }),
+                      [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
+            date_row<SwatchView>("swatch.date.short", DateForm::brief, day_dyed),
+            date_row<SwatchView>("swatch.date.long", DateForm::full, day_dyed),
+            date_row<SwatchView>("swatch.date.iso", DateForm::iso, day_dyed),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
-                      [](const SwatchView& v) {
-                          return short_date(v.swatch->dyed).value_or(std::string{date_unknown_words});
-                      }),
+                      [](const SwatchView& v, const Manner& m) {
+                          return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
+                      },
+                      {"", "from “dyed”", ""}),
             Row::text("swatch.stock", "how much 1 % stock dyes 100 g so",
-                      [](const SwatchView& v) { return volume_words(stock_per_hundred_grams(v.swatch->depth)); }),
+                      [](const SwatchView& v, const Manner& m) {
+                          return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
+                      },
+                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
+                       "textbook rule for dyeing recipes"}),
             Row::text("swatch.source", "how its colour was taken",
-                      [](const SwatchView& v) -> Text {
+                      [](const SwatchView& v, const Manner& m) -> Text {
                           if (!v.swatch->colour) return std::nullopt;
-                          return std::string{words(v.swatch->colour_source)};
-                      }),
+                          return std::string{words(m.language, v.swatch->colour_source)};
+                      },
+                      {"", "from “colour from”", ""}),
             Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
         }};
     return vocabulary;
@@ -109,15 +132,22 @@ const Vocabulary& swatched_base_vocabulary() {
         {
             Row::text("base.name", "the base's name", [](const SwatchedBaseView& v) { return v.base->name; }),
             Row::text("base.code", "its short code", [](const SwatchedBaseView& v) { return v.base->code; }),
-            Row::text("base.fibres", "its fibres, largest share first",
-                      [](const SwatchedBaseView& v) { return fibre_statement(*v.base); }),
             Row::text(
-                "base.swatched",
-                "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
-                [](const SwatchedBaseView& v) { return swatching_dates(swatches_on(*v.of.dye, v.base->id.value)); }),
+                "base.fibres", "its fibres, largest share first",
+                [](const SwatchedBaseView& v, const Manner& m) {
+                    return fibre_statement(m.language, *v.base, v.of.records->studio.market);
+                },
+                fibres_by_market()),
+            Row::text("base.swatched",
+                      "when the dye was swatched on it: a day, or the first to the last, and how many are undated",
+                      [](const SwatchedBaseView& v, const Manner& m) {
+                          return swatching_dates(m.language, swatches_on(*v.of.dye, v.base->id.value));
+                      },
+                      {"", "the first and the last of the swatches’ days", ""}),
             Row::list(
                 "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),
-                [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); }),
+                [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); },
+                {"", "lightest first", ""}),
         }};
     return vocabulary;
 }
@@ -135,16 +165,21 @@ const Vocabulary& depth_vocabulary() {
         "depth",
         {
             Row::text("depth.text", "dye on weight of fibre",
-                      [](const DepthView& v) { return percent_words(v.depth); }),
+                      [](const DepthView& v, const Manner& m) { return percent_words(m.language, v.depth); }),
             Row::text("depth.stock", "how much 1 % stock dyes 100 g so",
-                      [](const DepthView& v) { return volume_words(stock_per_hundred_grams(v.depth)); }),
+                      [](const DepthView& v, const Manner& m) {
+                          return volume_words(m.language, stock_per_hundred_grams(v.depth));
+                      },
+                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
+                       "textbook rule for dyeing recipes"}),
             Row::list("depth.patches", "one for each base of dye.bases, in the same order", cell_vocabulary(),
                       [](const DepthView& v) {
                           std::vector<CellView> cells;
                           for (const SwatchedBaseView& swatched : base_views(v.of))
                               cells.push_back({v, swatched.base});
                           return cells;
-                      }),
+                      },
+                      {"", "one for each base, in the order of the swatches", ""}),
         }};
     return vocabulary;
 }

@@ -1,5 +1,6 @@
 #include "facts/swatches.h"
 
+#include "base/number.h"
 #include "base/overloaded.h"
 #include "facts/colour.h"
 #include "facts/names.h"
@@ -13,20 +14,35 @@ namespace {
 
 constexpr Rgb paper{1, 1, 1};
 
+// No finer than depths are printed.
+constexpr int depth_places = 4;
+
 // The same depth written twice is one depth.
 bool same_depth(Percent a, Percent b) {
-    return percent_words(a) == percent_words(b);
+    return decimal(a.number(), depth_places) == decimal(b.number(), depth_places);
 }
 
 template <class Value> bool holds(const std::vector<Value>& values, const Value& value) {
     return std::ranges::find(values, value) != values.end();
 }
 
-Patch patch_of(const std::optional<Sourced<RecordedColour>>& colour, ColourSource source, std::string description) {
-    if (!colour) return {Patch::Kind::not_recorded, paper, std::move(description) + ", no colour recorded"};
+std::string with_note(const Language& language, const std::string& description, std::string_view key) {
+    return description + ", " + language.say(key);
+}
+
+std::string at_depth(const Language& language, const Records& records, const Dye& dye, Percent depth,
+                     const std::string& base_id) {
+    return language.say("dye.at depth", {{"dye", distinct_name(records, dye)},
+                                         {"depth", percent_words(language, depth)},
+                                         {"base", records.base(base_id).name}});
+}
+
+Patch patch_of(const Language& language, const std::optional<Sourced<RecordedColour>>& colour, ColourSource source,
+               std::string description) {
+    if (!colour) return {Patch::Kind::not_recorded, paper, with_note(language, description, "dye.no colour")};
     const Rgb rgb = rgb_of(colour->value);
     if (source == ColourSource::photo) {
-        return {Patch::Kind::estimated, rgb, std::move(description) + ", estimated from a photo"};
+        return {Patch::Kind::estimated, rgb, with_note(language, description, "dye.from a photo")};
     }
     return {Patch::Kind::recorded, rgb, std::move(description)};
 }
@@ -76,7 +92,7 @@ Swatches swatches_in_order(const Dye& dye) {
     return result;
 }
 
-std::optional<std::string> swatching_dates(const Swatches& swatches) {
+std::optional<std::string> swatching_dates(const Language& language, const Swatches& swatches) {
     std::optional<Date> first;
     std::optional<Date> last;
     bool recorded = false;
@@ -90,9 +106,11 @@ std::optional<std::string> swatching_dates(const Swatches& swatches) {
         if (!last || *dyed > *last) last = dyed;
     }
     if (!recorded) return std::nullopt;
-    if (!first) return std::string{date_unknown_words};
-    const std::string days = *first == *last ? short_date(*first) : short_date(*first) + " to " + short_date(*last);
-    return undated == 0 ? days : days + ", " + count_words(undated) + " undated";
+    if (!first) return language.say("dates.unknown");
+    std::string days = short_date(language, *first);
+    if (*first != *last) days = language.say("dates.span", {{"first", days}, {"last", short_date(language, *last)}});
+    if (undated == 0) return days;
+    return language.say("dates.undated", {{"dates", days}, {"count", count_words(language, undated)}});
 }
 
 const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id) {
@@ -120,40 +138,40 @@ std::optional<Lab> deepest_colour(const Dye& dye) {
     return lab_of(swatch->colour->value);
 }
 
-Patch patch_of(const Records& records, const Dye& dye, const Swatch& swatch) {
-    const Base& base = records.base(swatch.base.value);
-    std::string description = distinct_name(records, dye) + " at " + percent_words(swatch.depth) + " on " + base.name;
+Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Swatch& swatch) {
+    std::string description = at_depth(language, records, dye, swatch.depth, swatch.base.value);
     if (dye.fluorescent == true) {
         const Rgb tint = swatch.colour ? rgb_of(swatch.colour->value) : paper;
-        return {Patch::Kind::not_printable, tint, std::move(description) + ", fluorescent: not printable"};
+        return {Patch::Kind::not_printable, tint, with_note(language, description, "dye.fluorescent patch")};
     }
-    return patch_of(swatch.colour, swatch.colour_source, std::move(description));
+    return patch_of(language, swatch.colour, swatch.colour_source, std::move(description));
 }
 
-Patch patch_at(const Records& records, const Dye& dye, Percent depth, const std::string& base_id) {
-    if (const Swatch* swatch = swatch_at(dye, depth, base_id)) return patch_of(records, dye, *swatch);
-    return {Patch::Kind::not_recorded, paper,
-            distinct_name(records, dye) + " at " + percent_words(depth) + " on " + records.base(base_id).name +
-                ", not swatched"};
+Patch patch_at(const Language& language, const Records& records, const Dye& dye, Percent depth,
+               const std::string& base_id) {
+    if (const Swatch* swatch = swatch_at(dye, depth, base_id)) return patch_of(language, records, dye, *swatch);
+    const std::string description = at_depth(language, records, dye, depth, base_id);
+    return {Patch::Kind::not_recorded, paper, with_note(language, description, "dye.not swatched")};
 }
 
-Patch deepest_patch(const Records& records, const Dye& dye) {
-    if (const Swatch* swatch = deepest_swatch(dye)) return patch_of(records, dye, *swatch);
-    if (dye.fluorescent == true) {
-        return {Patch::Kind::not_printable, paper, distinct_name(records, dye) + ", fluorescent: not printable"};
-    }
-    return {Patch::Kind::not_recorded, paper, distinct_name(records, dye) + ", not swatched"};
+Patch deepest_patch(const Language& language, const Records& records, const Dye& dye) {
+    if (const Swatch* swatch = deepest_swatch(dye)) return patch_of(language, records, dye, *swatch);
+    const std::string name = distinct_name(records, dye);
+    if (dye.fluorescent == true)
+        return {Patch::Kind::not_printable, paper, with_note(language, name, "dye.fluorescent patch")};
+    return {Patch::Kind::not_recorded, paper, with_note(language, name, "dye.not swatched")};
 }
 
-Patch patch_of(const Records& records, const Dye& dye, const Component& component) {
-    std::string description = distinct_name(records, dye) + " breaks into " +
-                              (component.name.empty() ? std::string{"this colour"} : component.name);
-    return patch_of(component.colour, ColourSource::eye, std::move(description));
+Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component) {
+    const std::string colour = component.name.empty() ? language.say("dye.this colour") : component.name;
+    return patch_of(language, component.colour, ColourSource::eye,
+                    language.say("dye.breaks into", {{"dye", distinct_name(records, dye)}, {"colour", colour}}));
 }
 
-Patch patch_of(const Records& records, const Lot& lot) {
-    std::string description = lot.colourway + " on " + records.base(lot.base.value).name;
-    return patch_of(lot.colour, lot.colour_source, std::move(description));
+Patch patch_of(const Language& language, const Records& records, const Lot& lot) {
+    return patch_of(
+        language, lot.colour, lot.colour_source,
+        language.say("yarn.on base", {{"colourway", lot.colourway}, {"base", records.base(lot.base.value).name}}));
 }
 
 } // namespace dyeleaf

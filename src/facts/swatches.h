@@ -2,6 +2,7 @@
 #pragma once
 
 #include "facts/facts.h"
+#include "language/language.h"
 #include "records/records.h"
 
 #include <optional>
@@ -24,18 +25,19 @@ std::vector<Percent> swatched_depths(const Dye& dye);
 Swatches swatches_on(const Dye& dye, const std::string& base_id);
 // When they were dyed: "14 Mar 2026", "14 Mar 2026 to 2 Jun 2026", "2024, one undated"; "date unknown" where all that
 // is recorded is that; nothing where no date is recorded of any.
-std::optional<std::string> swatching_dates(const Swatches& swatches);
+std::optional<std::string> swatching_dates(const Language& language, const Swatches& swatches);
 // The last recorded one, one with a colour before one without; null where there is none.
 const Swatch* swatch_at(const Dye& dye, Percent depth, const std::string& base_id);
 // The deepest with a colour, else the deepest; the first recorded of equal ones; null where there is none.
 const Swatch* deepest_swatch(const Dye& dye);
 std::optional<Lab> deepest_colour(const Dye& dye);
 
-Patch patch_of(const Records& records, const Dye& dye, const Swatch& swatch);
+Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Swatch& swatch);
 // An empty frame where the dye was not swatched so.
-Patch patch_at(const Records& records, const Dye& dye, Percent depth, const std::string& base_id);
-Patch deepest_patch(const Records& records, const Dye& dye);
-Patch patch_of(const Records& records, const Dye& dye, const Component& component);
-Patch patch_of(const Records& records, const Lot& lot);
+Patch patch_at(const Language& language, const Records& records, const Dye& dye, Percent depth,
+               const std::string& base_id);
+Patch deepest_patch(const Language& language, const Records& records, const Dye& dye);
+Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component);
+Patch patch_of(const Language& language, const Records& records, const Lot& lot);
 
 } // namespace dyeleaf

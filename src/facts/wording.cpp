@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/words.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <array>
@@ -13,19 +14,17 @@ namespace {
 
 constexpr std::string_view no_break = "\u00a0";
 
-constexpr std::array<std::string_view, 12> months{"January",   "February", "March",    "April",
-                                                  "May",       "June",     "July",     "August",
-                                                  "September", "October",  "November", "December"};
-
-std::string month_name(const Date& date) {
-    return std::string{months.at(static_cast<std::size_t>(date.month - 1))};
+std::string month_name(const Language& language, std::string_view list, const Date& date) {
+    return language.say(std::string{list} + "." + std::to_string(date.month));
 }
 
-std::string date_with(const Date& date, const std::string& month) {
-    std::string text = std::to_string(date.year);
-    if (date.month != 0) text = month + " " + text;
-    if (date.day != 0) text = std::to_string(date.day) + " " + text;
-    return text;
+std::string date_with(const Language& language, const Date& date, std::string_view months) {
+    const std::string year = std::to_string(date.year);
+    if (date.month == 0) return year;
+    const std::string month = month_name(language, months, date);
+    if (date.day == 0) return language.say("dates.month", {{"month", month}, {"year", year}});
+    const std::string day = date.day == 1 ? language.say("dates.first") : std::to_string(date.day);
+    return language.say("dates.day", {{"day", day}, {"month", month}, {"year", year}});
 }
 
 std::string with_unit(std::string number, std::string_view unit) {
@@ -49,7 +48,7 @@ std::string grouped(std::string digits) {
     return digits;
 }
 
-std::string amount_words(const Price& price, int minor_units) {
+std::string amount_words(const Language& language, const Price& price, int minor_units) {
     std::int64_t unit = 1;
     for (int i = 0; i < minor_units; ++i)
         unit *= 10;
@@ -57,21 +56,21 @@ std::string amount_words(const Price& price, int minor_units) {
     if (minor_units == 0) return text;
     std::string minor = std::to_string(price.minor % unit);
     minor.insert(0, static_cast<std::size_t>(minor_units) - minor.size(), '0');
-    return text + "." + minor;
+    return text + language.say("numbers.decimal mark") + minor;
 }
 
 } // namespace
 
-std::string short_date(const Date& date) {
-    return date_with(date, date.month == 0 ? "" : month_name(date).substr(0, 3));
+std::string short_date(const Language& language, const Date& date) {
+    return date_with(language, date, "dates.short months");
 }
 
-std::string long_date(const Date& date) {
-    return date_with(date, date.month == 0 ? "" : month_name(date));
+std::string long_date(const Language& language, const Date& date) {
+    return date_with(language, date, "dates.months");
 }
 
-std::string month_date(const Date& date) {
-    return short_date(Date{date.year, date.month, 0});
+std::string month_date(const Language& language, const Date& date) {
+    return short_date(language, Date{date.year, date.month, 0});
 }
 
 std::optional<Date> known_date(const std::optional<RecordedDate>& date) {
@@ -79,91 +78,106 @@ std::optional<Date> known_date(const std::optional<RecordedDate>& date) {
     return known == nullptr ? std::nullopt : std::optional{*known};
 }
 
-std::optional<std::string> short_date(const std::optional<RecordedDate>& date) {
+std::optional<std::string> short_date(const Language& language, const std::optional<RecordedDate>& date) {
     const auto known = known_date(date);
     if (!known) return std::nullopt;
-    return short_date(*known);
+    return short_date(language, *known);
 }
 
 // What she wrote is not rounded: 1.25 % and 1.3 % are two swatches.
-std::string percent_words(Percent percent) {
-    return with_unit(decimal(percent.number(), 4), "%");
+std::string percent_words(const Language& language, Percent percent) {
+    return with_unit(language.number(percent.number(), 4), "%");
 }
 
-std::string strength_words(Percent strength) {
-    return with_unit(significant(strength.number(), 2), "%");
+std::string strength_words(const Language& language, Percent strength) {
+    return with_unit(language.number(significant(strength.number(), strength_figures)), "%");
 }
 
-std::string mass_words(Mass mass) {
-    return with_unit(decimal(mass.number(), 3), "g");
+std::string allowance_words(const Language& language, Percent allowance) {
+    return with_unit(language.number(allowance.number(), 2), "%");
+}
+
+std::string mass_words(const Language& language, Mass mass) {
+    return with_unit(language.number(mass.number(), 3), "g");
 }
 
 std::string about(std::string words) {
     return std::string{"≈"}.append(no_break).append(words);
 }
 
-std::string volume_words(Volume volume) {
+std::string volume_words(const Language& language, Volume volume) {
     const double number = volume.number();
-    if (number < 0.1) return with_unit(significant(number, 1), "mL");
-    return with_unit(decimal(number, number < 10 ? 1 : 0), "mL");
+    if (number < 0.1) return with_unit(language.number(significant(number, 1)), "mL");
+    return with_unit(language.number(number, number < 10 ? 1 : 0), "mL");
 }
 
-std::string length_words(Length length) {
-    return with_unit(decimal(length.in_mm(), 2), "mm");
+std::string length_words(const Language& language, Length length) {
+    return with_unit(language.number(length.in_mm(), 2), "mm");
 }
 
-std::string ounces_words(double ounces) {
-    return with_unit(decimal(ounces, 1), "oz");
+std::string ounces_words(const Language& language, double ounces) {
+    return with_unit(language.number(ounces, 1), "oz");
 }
 
-std::string metres_words(double metres) {
-    return with_unit(decimal(metres, 1), "m");
+std::string metres_words(const Language& language, double metres) {
+    return with_unit(language.number(metres, 1), "m");
 }
 
-std::string yards_words(double yards) {
-    return with_unit(decimal(yards, 1), "yd");
+std::string yards_words(const Language& language, double yards) {
+    return with_unit(language.number(yards, 1), "yd");
 }
 
-std::string price_words(const Price& price, const Currency& currency) {
-    std::string amount = amount_words(price, currency.minor_units);
+std::string price_words(const Language& language, const Price& price, const Currency& currency) {
+    std::string amount = amount_words(language, price, currency.minor_units);
     if (currency.code.empty()) return amount;
     const auto symbol = std::ranges::find(symbols, currency.code, &Symbol::code);
-    if (symbol == symbols.end()) return with_unit(std::move(amount), currency.code);
-    return std::string{symbol->symbol} + amount;
+    if (symbol == symbols.end())
+        return unbroken(language.say("price.code", {{"amount", amount}, {"code", currency.code}}));
+    return unbroken(language.say("price.symbol", {{"amount", amount}, {"symbol", symbol->symbol}}));
 }
 
-std::string parts_words(double parts) {
-    return with_unit(decimal(parts, 3), parts == 1 ? "part" : "parts");
+std::string parts_words(const Language& language, double parts) {
+    return with_unit(language.number(parts, 3), language.say(parts == 1 ? "numbers.part" : "numbers.parts"));
 }
 
-std::string place_words(int number, int count) {
-    return std::to_string(number) + " of " + std::to_string(count);
+std::string place_words(const Language& language, int number, int count) {
+    return language.say("numbers.place", {{"number", std::to_string(number)}, {"count", std::to_string(count)}});
 }
 
 std::string capitalised(std::string text) {
-    if (!text.empty() && text.front() >= 'a' && text.front() <= 'z') {
-        text.front() = static_cast<char>(text.front() - 'a' + 'A');
-    }
+    const auto lower = [&](std::size_t at, char from, char to) {
+        return at < text.size() && text[at] >= from && text[at] <= to;
+    };
+    // Small and capital letters lie 32 apart, among the accented ones of Latin-1 too (two bytes in UTF-8).
+    const std::size_t at = text.starts_with('\xc3') ? 1 : 0;
+    if (at == 0 ? lower(at, 'a', 'z') : lower(at, '\xa0', '\xbe')) text[at] = static_cast<char>(text[at] - 32);
     return text;
 }
 
-std::string pot_words(int pot) {
+std::string pot_words(const Language& language, int pot) {
     std::string letters;
     for (int rest = pot; rest >= 0; rest = rest / 26 - 1)
         letters.insert(letters.begin(), static_cast<char>('A' + rest % 26));
-    return "Pot " + letters;
+    return language.say("yarn.pot", {{"letters", letters}});
 }
 
 // Small numbers within a sentence stand in words (common practice).
-std::string count_words(int count) {
-    constexpr std::array<std::string_view, 12> names{"one",   "two",   "three", "four", "five",   "six",
-                                                     "seven", "eight", "nine",  "ten",  "eleven", "twelve"};
-    const bool small = count >= 1 && count <= static_cast<int>(names.size());
-    return small ? std::string{names.at(static_cast<std::size_t>(count - 1))} : std::to_string(count);
+std::string count_words(const Language& language, int count) {
+    const std::string figure = std::to_string(count);
+    const std::string key = "numbers.counts." + figure;
+    return language.has(key) ? language.say(key) : figure;
 }
 
-std::string fibre_words(const Fibre& fibre) {
-    return percent_words(fibre.share) + " " + fibre.name;
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre) {
+    std::string name = fibre.virgin ? "virgin wool" : fibre.name;
+    const std::string key = "fibres." + name;
+    if (fibre.is_legal && language.has(key)) name = language.say(key);
+    if (fibre.breeds.empty()) return name;
+    return language.say("yarn.of breed", {{"fibre", name}, {"breeds", joined(fibre.breeds, ", ")}});
+}
+
+std::string fibre_words(const Language& language, const StatedFibre& fibre) {
+    return percent_words(language, fibre.share) + " " + fibre_name_words(language, fibre);
 }
 
 std::string unbroken(std::string_view text) {
@@ -178,58 +192,61 @@ std::string unbroken(std::string_view text) {
     return result;
 }
 
-std::string care_words(const std::vector<Care>& care) {
+std::string care_words(const Language& language, const Care& care) {
+    return language.say("care." + std::string{care.key});
+}
+
+std::string care_words(const Language& language, const std::vector<Care>& care) {
     std::vector<std::string> texts;
     texts.reserve(care.size());
     for (const Care& treatment : care)
-        texts.push_back(unbroken(treatment.words)); // lines break only between treatments
+        texts.push_back(unbroken(care_words(language, treatment))); // lines break only between treatments
     return joined(texts, dot);
 }
 
-std::string label_words(const Swatch& swatch, const Base& base) {
-    return percent_words(swatch.depth) + " on " + base.name;
+std::string label_words(const Language& language, const Swatch& swatch, const Base& base) {
+    return language.say("dye.swatch", {{"depth", percent_words(language, swatch.depth)}, {"base", base.name}});
 }
 
-std::string_view words(HueFamily family) {
+std::string words(const Language& language, HueFamily family) {
     switch (family) {
-    case HueFamily::pink: return "pink";
-    case HueFamily::red: return "red";
-    case HueFamily::orange_brown: return "orange/brown";
-    case HueFamily::yellow: return "yellow";
-    case HueFamily::green: return "green";
-    case HueFamily::turquoise: return "turquoise";
-    case HueFamily::blue: return "blue";
-    case HueFamily::violet: return "violet";
-    case HueFamily::grey: return "grey";
+    case HueFamily::pink: return language.say("hue.pink");
+    case HueFamily::red: return language.say("hue.red");
+    case HueFamily::orange_brown: return language.say("hue.orange brown");
+    case HueFamily::yellow: return language.say("hue.yellow");
+    case HueFamily::green: return language.say("hue.green");
+    case HueFamily::turquoise: return language.say("hue.turquoise");
+    case HueFamily::blue: return language.say("hue.blue");
+    case HueFamily::violet: return language.say("hue.violet");
+    case HueFamily::grey: return language.say("hue.grey");
     }
     return {};
 }
 
-std::string hue_range_words(HueFamily first, HueFamily last) {
-    std::string text = capitalised(std::string{words(first)});
-    if (first != last) text += " to " + std::string{words(last)};
-    return text;
+std::string hue_range_words(const Language& language, HueFamily first, HueFamily last) {
+    if (first == last) return capitalised(words(language, first));
+    return capitalised(language.say("hue.range", {{"first", words(language, first)}, {"last", words(language, last)}}));
 }
 
-std::string_view words(ColourSource source) {
+std::string words(const Language& language, ColourSource source) {
     switch (source) {
-    case ColourSource::instrument: return "instrument";
-    case ColourSource::photo: return "from a photo";
-    case ColourSource::eye: return "by eye";
+    case ColourSource::instrument: return language.say("dye.recorded by.instrument");
+    case ColourSource::photo: return language.say("dye.recorded by.photo");
+    case ColourSource::eye: return language.say("dye.recorded by.eye");
     }
     return {};
 }
 
-std::string_view words(Basis basis) {
-    return basis == Basis::weight ? "by weight" : "by volume";
+std::string words(const Language& language, Basis basis) {
+    return language.say(basis == Basis::weight ? "jar.by weight" : "jar.by volume");
 }
 
-std::string_view words(PutUp put_up) {
+std::string words(const Language& language, PutUp put_up) {
     switch (put_up) {
-    case PutUp::skein: return "skein";
-    case PutUp::mini: return "mini skein";
-    case PutUp::cone: return "cone";
-    case PutUp::braid: return "braid";
+    case PutUp::skein: return language.say("yarn.skein");
+    case PutUp::mini: return language.say("yarn.mini skein");
+    case PutUp::cone: return language.say("yarn.cone");
+    case PutUp::braid: return language.say("yarn.braid");
     }
     return {};
 }

@@ -1,12 +1,13 @@
-// The English words and the formats in which values print: numbers, dates and yarn here, dyes and jars in
-// dye_wording.h and jar_wording.h. Nothing else in the program puts words on a label, save what the layouts and the
-// records say themselves. A number and its unit never part at the end of a line.
+// How values print in a language: numbers, dates and yarn here, dyes and jars in dye_wording.h and jar_wording.h. The
+// words themselves stand in the language's file. A number and its unit never part at the end of a line.
 #pragma once
 
 #include "base/date.h"
 #include "base/length.h"
 #include "base/quantity.h"
+#include "facts/fibre_statement.h"
 #include "facts/hue.h"
+#include "language/language.h"
 #include "records/records.h"
 
 #include <optional>
@@ -16,53 +17,48 @@
 
 namespace dyeleaf {
 
-// Between things that stand on one line.
 // Between things of one line; the no-break space keeps a new line from starting with it.
 inline constexpr std::string_view dot = "\u00A0· ";
 
 // Dates, as far as they are known.
-std::string short_date(const Date& date); // "2 Nov 2026", "Nov 2026", "2026"
-std::string long_date(const Date& date);  // "2 November 2026", "November 2026", "2026"
-std::string month_date(const Date& date); // "Nov 2026", "2026"
+std::string short_date(const Language& language, const Date& date); // "2 Nov 2026", "Nov 2026", "2026"
+std::string long_date(const Language& language, const Date& date);  // "2 November 2026", "November 2026", "2026"
+std::string month_date(const Language& language, const Date& date); // "Nov 2026", "2026"
 // Nothing where none is recorded, and where it is recorded as unknown.
 std::optional<Date> known_date(const std::optional<RecordedDate>& date);
-std::optional<std::string> short_date(const std::optional<RecordedDate>& date);
+std::optional<std::string> short_date(const Language& language, const std::optional<RecordedDate>& date);
 
 // Numbers with their units.
-std::string percent_words(Percent percent);   // as recorded: "0.5 %"
-std::string strength_words(Percent strength); // worked out: two significant figures, "33 %"
-std::string mass_words(Mass mass);            // "20 g"
-std::string about(std::string words);         // "≈ 20 g"
-std::string volume_words(Volume volume);      // whole millilitres, tenths below 10: "50 mL", "7.5 mL"
-std::string length_words(Length length);      // on paper and in speckles: "2.5 mm"
-std::string ounces_words(double ounces);      // "3.5 oz"
-std::string metres_words(double metres);      // "420 m"
-std::string yards_words(double yards);        // "455 yd"
+std::string percent_words(const Language& language, Percent percent);     // as recorded: "0.5 %"
+std::string strength_words(const Language& language, Percent strength);   // worked out: two significant figures, "33 %"
+std::string allowance_words(const Language& language, Percent allowance); // to 0.01 %: "15.25 %"
+std::string mass_words(const Language& language, Mass mass);              // "20 g"
+std::string about(std::string words);                                     // "≈ 20 g"
+std::string volume_words(const Language& language, Volume volume); // whole mL, tenths below 10: "50 mL", "7.5 mL"
+std::string length_words(const Language& language, Length length); // on paper and in speckles: "2.5 mm"
+std::string ounces_words(const Language& language, double ounces); // "3.5 oz"
+std::string metres_words(const Language& language, double metres); // "420 m"
+std::string yards_words(const Language& language, double yards);   // "455 yd"
 // "€26.00", "¥2600", "26.00 SEK"; no symbol where no currency is recorded.
-std::string price_words(const Price& price, const Currency& currency);
-std::string parts_words(double parts);          // "1 part", "2.5 parts"
-std::string place_words(int number, int count); // "3 of 12"
-std::string capitalised(std::string text);      // the first letter, where it is an ASCII one
-std::string pot_words(int pot);                 // from 0: "Pot A"
-std::string count_words(int count);             // "one" to "twelve", then "13"
-std::string fibre_words(const Fibre& fibre);    // "75 % merino wool"
+std::string price_words(const Language& language, const Price& price, const Currency& currency);
+std::string parts_words(const Language& language, double parts);          // "1 part", "2.5 parts"
+std::string place_words(const Language& language, int number, int count); // "3 of 12"
+std::string capitalised(std::string text);                                // the first letter, where it is an ASCII one
+std::string pot_words(const Language& language, int pot);                 // from 0: "Pot A"
+std::string count_words(const Language& language, int count);             // "one" to "twelve", then "13"
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre); // "wool (merino)"
+std::string fibre_words(const Language& language, const StatedFibre& fibre);      // "75 % wool (merino)"
 // With no-break spaces in place of spaces.
 std::string unbroken(std::string_view text);
-std::string care_words(const std::vector<Care>& care);    // "Wash at 30 °C, gentle · Do not bleach"
-std::string label_words(const Swatch&, const Base& base); // "2 % on Plain Sock"
+std::string care_words(const Language& language, const Care& care);              // "Wash 30 °C, gentle"
+std::string care_words(const Language& language, const std::vector<Care>& care); // "Wash 30 °C, gentle · Do not bleach"
+std::string label_words(const Language& language, const Swatch&, const Base& base); // "2 % on Plain Sock"
 
 // Choices.
-std::string_view words(HueFamily family);                     // "orange/brown"
-std::string hue_range_words(HueFamily first, HueFamily last); // "Pink", "Pink to green"
-std::string_view words(ColourSource source);                  // "by eye"
-std::string_view words(Basis basis);                          // "by weight"
-std::string_view words(PutUp put_up);                         // "mini skein"
-
-// Notes that stand or fall as a whole.
-inline constexpr std::string_view date_unknown_words = "date unknown";
-inline constexpr std::string_view no_colour_words = "No colour recorded";
-inline constexpr std::string_view price_box_words = "Price";
-inline constexpr std::string_view alternate_words = "Skeins differ a little: alternate two as you knit";
-inline constexpr std::string_view wash_apart_words = "May bleed at first wash: wash apart";
+std::string words(const Language& language, HueFamily family);                          // "orange/brown"
+std::string hue_range_words(const Language& language, HueFamily first, HueFamily last); // "Pink", "Pink to green"
+std::string words(const Language& language, ColourSource source);                       // "by eye"
+std::string words(const Language& language, Basis basis);                               // "by weight"
+std::string words(const Language& language, PutUp put_up);                              // "mini skein"
 
 } // namespace dyeleaf

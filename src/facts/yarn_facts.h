@@ -17,9 +17,18 @@ struct LotView {
 };
 
 struct SkeinView {
+    const Records* records = nullptr;
     const Lot* lot = nullptr;
     int number = 1;
 };
+
+// What one skein holds.
+SkeinSize size_of(const BaseView& view);
+SkeinSize size_of(const LotView& view);
+SkeinSize size_of(const SkeinView& view);
+
+// How fibres are stated, wherever they are.
+Derivation fibres_by_market();
 
 const Vocabulary& base_vocabulary();
 const Vocabulary& lot_vocabulary();

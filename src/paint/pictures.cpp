@@ -1,10 +1,13 @@
 #include "paint/pictures.h"
 
+#include "base/colour.h"
 #include "base/words.h"
 #include "paint/painter.h"
 
 #include <array>
+#include <cmath>
 #include <cstdint>
+#include <cstring>
 #include <fstream>
 
 namespace dyeleaf {
@@ -45,12 +48,45 @@ CairoSurface read(const std::string& file) {
     return picture;
 }
 
+// Pixels are words of alpha, red, green and blue, from high to low, the colours multiplied by alpha.
+std::uint32_t in_grey(std::uint32_t pixel) {
+    const std::uint32_t alpha = pixel >> 24U;
+    if (alpha == 0) return pixel;
+    const auto channel = [&](unsigned shift) { return static_cast<double>(pixel >> shift & 0xffU) / alpha; };
+    const double grey = dyeleaf::in_grey(Rgb{channel(16), channel(8), channel(0)}).red;
+    const auto value = static_cast<std::uint32_t>(std::lround(grey * alpha));
+    return alpha << 24U | value << 16U | value << 8U | value;
+}
+
+void make_grey(cairo_surface_t* picture) {
+    const cairo_format_t format = cairo_image_surface_get_format(picture);
+    if (format != CAIRO_FORMAT_ARGB32 && format != CAIRO_FORMAT_RGB24)
+        return; // no PNG is read into another that holds colour
+    const auto stride = static_cast<std::size_t>(cairo_image_surface_get_stride(picture));
+    const auto height = static_cast<std::size_t>(cairo_image_surface_get_height(picture));
+    const auto width = static_cast<std::size_t>(cairo_image_surface_get_width(picture));
+    unsigned char* data = cairo_image_surface_get_data(picture);
+    const std::uint32_t opaque = format == CAIRO_FORMAT_RGB24 ? 0xff000000U : 0U;
+    for (std::size_t row = 0; row < height; ++row) {
+        for (std::size_t column = 0; column < width; ++column) {
+            unsigned char* at = data + row * stride + column * 4;
+            std::uint32_t pixel = 0;
+            std::memcpy(&pixel, at, sizeof pixel);
+            pixel = in_grey(pixel | opaque);
+            std::memcpy(at, &pixel, sizeof pixel);
+        }
+    }
+    cairo_surface_mark_dirty(picture);
+}
+
 } // namespace
 
-cairo_surface_t* Pictures::picture(const std::string& file) {
-    const auto known = pictures_.find(file);
+cairo_surface_t* Pictures::picture(const std::string& file, bool grey) {
+    const auto known = pictures_.find({file, grey});
     if (known != pictures_.end()) return known->second.get();
-    return pictures_.emplace(file, read(file)).first->second.get();
+    CairoSurface picture = read(file);
+    if (grey) make_grey(picture.get());
+    return pictures_.emplace(std::pair{file, grey}, std::move(picture)).first->second.get();
 }
 
 } // namespace dyeleaf

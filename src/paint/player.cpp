@@ -111,7 +111,7 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
 }
 
 void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
-    cairo_surface_t* image = pictures_.picture(picture.file);
+    cairo_surface_t* image = pictures_.picture(picture.file, picture.grey);
     const double width = cairo_image_surface_get_width(image);
     const double height = cairo_image_surface_get_height(image);
     const Point middle = picture.rect.centre();

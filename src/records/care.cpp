@@ -84,7 +84,31 @@ std::optional<Care> find_care(std::string_view key) {
 
 bool contradict(const Care& one, const Care& other) {
     const auto says = [&](std::string_view key) { return one.key == key || other.key == key; };
-    return choice_of(one) == choice_of(other) || (says("no iron") && says("iron no steam"));
+    const auto says_any = [&](std::initializer_list<std::string_view> keys) { return std::ranges::any_of(keys, says); };
+    if (choice_of(one) == choice_of(other)) return true;
+    if (says("no iron") && says("iron no steam")) return true;
+    // Both begin with a washed yarn.
+    return says("no wash") && says_any({"any bleach", "oxygen bleach", "tumble normal", "tumble low"});
+}
+
+std::vector<CareProcess> processes_left_out(const std::vector<Care>& care) {
+    using enum CareProcess;
+    std::vector<CareProcess> missing;
+    for (const CareProcess process : {wash, bleach, dry, iron, professional}) {
+        if (std::ranges::find(care, process, &Care::process) == care.end()) missing.push_back(process);
+    }
+    return missing;
+}
+
+std::string_view noun_of(CareProcess process) {
+    switch (process) {
+    case CareProcess::wash: return "washing";
+    case CareProcess::bleach: return "bleaching";
+    case CareProcess::dry: return "drying";
+    case CareProcess::iron: return "ironing";
+    case CareProcess::professional: return "dry and wet cleaning";
+    }
+    return {};
 }
 
 } // namespace dyeleaf

@@ -10,38 +10,42 @@ namespace dyeleaf {
 
 namespace {
 
-struct Row {
-    std::string_view code;
+struct Group {
     int minor_units;
+    std::string_view codes; // three letters and a space each
 };
 
-// ISO 4217 list one (SIX), as of the public currency-codes data set: those with other than two decimals, and the
-// two-decimal currencies in which wool is likely to be sold.
-constexpr std::array rows = {
-    Row{"BIF", 0}, Row{"CLP", 0}, Row{"DJF", 0}, Row{"GNF", 0}, Row{"ISK", 0}, Row{"JPY", 0}, Row{"KMF", 0},
-    Row{"KRW", 0}, Row{"PYG", 0}, Row{"RWF", 0}, Row{"UGX", 0}, Row{"UYI", 0}, Row{"VND", 0}, Row{"VUV", 0},
-    Row{"XAF", 0}, Row{"XOF", 0}, Row{"XPF", 0}, Row{"CLF", 4}, Row{"UYW", 4}, Row{"BHD", 3}, Row{"IQD", 3},
-    Row{"JOD", 3}, Row{"KWD", 3}, Row{"LYD", 3}, Row{"OMR", 3}, Row{"TND", 3}, Row{"EUR", 2}, Row{"GBP", 2},
-    Row{"USD", 2}, Row{"CAD", 2}, Row{"AUD", 2}, Row{"NZD", 2}, Row{"CHF", 2}, Row{"SEK", 2}, Row{"NOK", 2},
-    Row{"DKK", 2}, Row{"PLN", 2}, Row{"CZK", 2}, Row{"HUF", 2}, Row{"RON", 2}, Row{"BGN", 2}, Row{"UAH", 2},
-    Row{"TRY", 2}, Row{"ILS", 2}, Row{"ZAR", 2}, Row{"ARS", 2}, Row{"BRL", 2}, Row{"MXN", 2}, Row{"PEN", 2},
-    Row{"UYU", 2}, Row{"COP", 2}, Row{"INR", 2}, Row{"NPR", 2}, Row{"CNY", 2}, Row{"HKD", 2}, Row{"TWD", 2},
-    Row{"SGD", 2}, Row{"THB", 2}, Row{"MYR", 2}, Row{"PHP", 2}, Row{"IDR", 2}, Row{"KES", 2}, Row{"NGN", 2},
-    Row{"MAD", 2}, Row{"EGP", 2},
+// Every active code of ISO 4217, list one (SIX), as the public data set datasets/currency-codes had it in 2025 and, but
+// for the newer XCG and ZWG, Debian's iso-codes 4.15; without those that have no minor units, such as gold. BGN, which
+// gave way to EUR in 2026 (from memory), stays for older records.
+constexpr std::array groups = {
+    Group{0, "BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX UYI VND VUV XAF XOF XPF"},
+    Group{2, "AED AFN ALL AMD AOA ARS AUD AWG AZN BAM BBD BDT BGN BMD BND BOB BOV BRL BSD BTN BWP BYN BZD CAD CDF CHE "
+             "CHF CHW CNY COP COU CRC CUP CVE CZK DKK DOP DZD EGP ERN ETB EUR FJD FKP GBP GEL GHS GIP GMD GTQ GYD HKD "
+             "HNL HTG HUF IDR ILS INR IRR JMD KES KGS KHR KPW KYD KZT LAK LBP LKR LRD LSL MAD MDL MGA MKD MMK MNT MOP "
+             "MRU MUR MVR MWK MXN MXV MYR MZN NAD NGN NIO NOK NPR NZD PAB PEN PGK PHP PKR PLN QAR RON RSD RUB SAR SBD "
+             "SCR SDG SEK SGD SHP SLE SOS SRD SSP STN SVC SYP SZL THB TJS TMT TOP TRY TTD TWD TZS UAH USD USN UYU UZS "
+             "VED VES WST XCD XCG YER ZAR ZMW ZWG"},
+    Group{3, "BHD IQD JOD KWD LYD OMR TND"},
+    Group{4, "CLF UYW"},
 };
 
 } // namespace
 
 std::optional<Currency> find_currency(std::string_view code) {
-    const auto row = std::ranges::find(rows, code, &Row::code);
-    if (row == rows.end()) return std::nullopt;
-    return Currency{std::string{row->code}, row->minor_units};
+    if (code.size() != 3 || code.find(' ') != std::string_view::npos) return std::nullopt;
+    for (const Group& group : groups) {
+        if (group.codes.find(code) != std::string_view::npos) return Currency{std::string{code}, group.minor_units};
+    }
+    return std::nullopt;
 }
 
 std::vector<std::string> currency_codes() {
     std::vector<std::string> codes;
-    for (const Row& row : rows)
-        codes.emplace_back(row.code);
+    for (const Group& group : groups) {
+        for (std::size_t at = 0; at < group.codes.size(); at += 4)
+            codes.emplace_back(group.codes.substr(at, 3));
+    }
     std::ranges::sort(codes);
     return codes;
 }

@@ -18,9 +18,9 @@ struct Price {
     std::int64_t minor = 0; // cents of EUR, yen of JPY
 };
 
-// Nothing for codes that are not in the table. Minor units from ISO 4217 (SIX list one).
+// Nothing for codes that are not active ones of ISO 4217, which gives the minor units too.
 std::optional<Currency> find_currency(std::string_view code);
-// Every code of the table, in alphabetical order.
+// Every active code, in alphabetical order.
 std::vector<std::string> currency_codes();
 
 // "26", "26.00", "1250": digits with at most the currency's decimals, not negative.

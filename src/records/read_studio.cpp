@@ -25,6 +25,14 @@ std::optional<std::vector<std::string>> read_lines(const Node& node, const std::
     return lines;
 }
 
+// Which languages there are is known where the layouts are.
+std::optional<Sourced<std::string>> read_language_code(const Node& node, const std::string& what,
+                                                       Diagnostics& diagnostics) {
+    auto code = read_text(node, what, diagnostics);
+    if (!code) return std::nullopt;
+    return Sourced<std::string>{lower_case(*code), node.spot};
+}
+
 Currency read_currency(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto code = read_text(node, what, diagnostics);
     if (code) {
@@ -35,6 +43,16 @@ Currency read_currency(const Node& node, const std::string& what, Diagnostics& d
                               "write its three letters, such as EUR, GBP or USD");
     }
     return unread_currency();
+}
+
+std::optional<LotForm> read_lot_form(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto text = read_word(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    auto form = parse_lot_form(*text);
+    if (auto* sound = std::get_if<LotForm>(&form)) return std::move(*sound);
+    const auto& fault = std::get<LotFormFault>(form);
+    diagnostics.error(node.spot, fault.message, fault.help);
+    return std::nullopt;
 }
 
 } // namespace
@@ -57,6 +75,12 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    const auto styles = one_of<CareStyle>(
+        {{"words", CareStyle::words}, {"symbols", CareStyle::symbols}, {"words and symbols", CareStyle::both}});
+    studio.care_style = optional_field(fields, "care", styles).value_or(studio.care_style);
+    studio.lot_codes = optional_field(fields, "lot codes", read_lot_form);
+    studio.language = optional_field(fields, "language", read_language_code);
+    studio.second_language = optional_field(fields, "second language", read_language_code);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

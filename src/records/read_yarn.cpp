@@ -1,17 +1,48 @@
 #include "records/read_items.h"
 
 #include "base/number.h"
+#include "records/fibre_shares.h"
 #include "records/read_fields.h"
+#include "records/read_price.h"
+#include "records/read_skein.h"
 #include "records/read_values.h"
 #include "records/suggest_care.h"
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 namespace dyeleaf {
 
 namespace {
+
+// "wool 34 %, silk 33 %"
+std::string shares_of(const std::vector<Fibre>& fibres) {
+    std::vector<std::string> words;
+    for (const Fibre& fibre : fibres)
+        words.push_back(fibre.name + " " + decimal(fibre.share.number(), 3) + " %");
+    return joined(words, ", ");
+}
+
+void make_whole(std::vector<Fibre>& fibres, const Node& node, Diagnostics& diagnostics) {
+    std::vector<Percent> shares;
+    for (const Fibre& fibre : fibres)
+        shares.push_back(fibre.share);
+    if (are_whole(shares)) return;
+    const double sum = std::accumulate(shares.begin(), shares.end(), Percent{}).number();
+    const std::string complaint = "the fibres add up to " + decimal(sum, 3) + " %, not to 100 %";
+    const auto mended = made_whole(shares);
+    if (!mended) {
+        const std::string few = fibres.size() == 1 ? "; if another fibre is in it, name that too" : "";
+        diagnostics.error(node.spot, complaint,
+                          "write the shares that the mill gives, so that they make 100 % together" + few);
+        return;
+    }
+    for (std::size_t i = 0; i < fibres.size(); ++i)
+        fibres[i].share = mended->at(i);
+    diagnostics.warning(node.spot, complaint,
+                        "they are taken as " + shares_of(fibres) +
+                            "; write these figures, or better ones if the mill gives them");
+}
 
 std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::map || (node.entries.empty() && node.refused.empty())) {
@@ -24,7 +55,6 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
     }
     const int errors_before = diagnostics.errors();
     std::vector<Fibre> fibres;
-    double sum = 0;
     for (const Entry& entry : node.entries) {
         if (entry.node().kind == Node::Kind::nothing) {
             diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key),
@@ -33,17 +63,21 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
         }
         const auto share =
             read_percent(entry.node(), "share of " + entry.key, {percent(0.01), percent(100)}, diagnostics);
-        if (!share) continue;
-        sum += share->number();
-        fibres.push_back({entry.key, *share});
+        if (share) fibres.push_back({entry.key, *share, entry.key_spot});
     }
-    constexpr double tolerance = 0.05 + 1e-9;
-    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
-    if (all_read && std::abs(sum - 100) > tolerance) {
-        diagnostics.error(node.spot, "the fibres add up to " + decimal(sum, 2) + " %, not to 100 %",
-                          "look at the shares again; nothing is rounded for you");
-    }
+    if (diagnostics.errors() == errors_before && node.refused.empty()) make_whole(fibres, node, diagnostics);
     return fibres;
+}
+
+// `yes`, `no`, or the share of the yarn that is superwash wool.
+std::optional<Superwash> read_superwash(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const std::string_view text = trimmed(node.text);
+    if (text.find_first_of("0123456789%") != std::string_view::npos) {
+        const auto share = read_percent(node, what, {percent(0.01), percent(100)}, diagnostics);
+        return share ? std::optional<Superwash>{*share} : std::nullopt;
+    }
+    const auto answer = read_yes_no(node, what, diagnostics);
+    return answer ? std::optional<Superwash>{*answer} : std::nullopt;
 }
 
 std::optional<Care> read_treatment(const Node& node, Diagnostics& diagnostics) {
@@ -75,71 +109,6 @@ std::optional<std::vector<Care>> read_care(const Node& node, const std::string& 
         }
     }
     return treatments;
-}
-
-void read_skein(const Node& node, Base& base, Diagnostics& diagnostics) {
-    if (node.kind != Node::Kind::map) {
-        diagnostics.error(node.spot, "the skein has a weight and a length, each with its name",
-                          "write skein: {weight: 100 g, length: 420 m}");
-        return;
-    }
-    Fields fields{node, "skein", diagnostics};
-    const auto weight = within(read_mass, {grams(1), grams(100'000)});
-    const auto length = within(read_yarn_length, {metres(1), metres(100'000)});
-    base.skein_mass = needed_field(fields, "weight", "weight: 100 g", weight).value_or(Mass{});
-    base.skein_length = needed_field(fields, "length", "length: 420 m", length).value_or(Length{});
-    const Node* length_node = fields.take("length");
-    const Node* weight_node = fields.take("weight");
-    if (weight_node != nullptr) base.mass_in_imperial = is_imperial(*weight_node);
-    if (length_node != nullptr) base.length_in_imperial = is_imperial(*length_node);
-    // The finest lace runs to a few thousand metres in 100 g (common practice); more is a digit too many.
-    constexpr double finest = 100; // metres in a gram
-    if (base.skein_mass > Mass{} && base.skein_length.in_m() > finest * base.skein_mass.number()) {
-        diagnostics.warning(length_node->spot,
-                            std::string{trimmed(length_node->text)} + " is very long for a skein of " +
-                                std::string{trimmed(weight_node->text)},
-                            "no yarn is so fine: look for a digit too many, or one too few in the weight");
-    }
-    fields.refuse_the_rest();
-}
-
-// As a price says it, in place of what was written.
-void refuse_price(const Node& node, const std::string& text, const Currency& currency, Diagnostics& diagnostics) {
-    const std::string example = "write the number alone, such as " + fixed(26, currency.minor_units);
-    const std::string shown = in_quotes(shortened(text, 40));
-    if (text.starts_with('-')) {
-        diagnostics.error(node.spot, "a price of " + shown + " is less than nothing", example);
-    } else if (lower_case(text) == "free") {
-        diagnostics.error(node.spot, shown + " is not a price",
-                          "leave the line out, and the tag keeps an empty price box to write in");
-    } else if (const auto number = parse_decimal(text); number && text.find('.') != std::string::npos) {
-        diagnostics.error(node.spot, shown + " has more decimals than " + currency.code + " has",
-                          "write " + fixed(*number, currency.minor_units));
-    } else if (text.find(',') != std::string::npos) {
-        diagnostics.error(node.spot, "a comma in the price " + shown,
-                          "write a point before the cents and nothing between thousands, as in 1250.50");
-    } else {
-        diagnostics.error(node.spot, shown + " is not a price", example + "; the currency stands under “studio”");
-    }
-}
-
-std::optional<Price> read_price(const Node& node, const Currency& currency, Diagnostics& diagnostics) {
-    const auto text = read_word(node, "price", diagnostics);
-    if (!text) return std::nullopt;
-    if (currency.code.empty()) {
-        diagnostics.error(node.spot, "a price, but nothing says in which currency",
-                          "add “currency: EUR” to the studio");
-        return std::nullopt;
-    }
-    const auto price = parse_price(*text, currency);
-    if (!price) {
-        refuse_price(node, *text, currency, diagnostics);
-        return std::nullopt;
-    }
-    if (price->minor > 0) return price;
-    diagnostics.error(node.spot, "a price of zero",
-                      "leave the line out, and the tag keeps an empty price box to write in");
-    return std::nullopt;
 }
 
 std::vector<int> read_numbers(const Node& node, const std::string& what, const std::string& example, Range<int> range,
@@ -197,14 +166,14 @@ std::vector<Id> read_references(const Node& node, const std::string& what, const
 std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     Fields fields{node, "base", diagnostics};
     Base base;
-    base.spot = node.spot;
+    base.spot = base.care_spot = node.spot;
     const auto id = needed_field(fields, "id", "id: plain-sock", read_id);
     base.name = needed_field(fields, "name", "name: Plain Sock", read_name).value_or("");
     const auto code = optional_field(fields, "code", read_name);
     if (const Node* fibre = fields.need("fibre", "fibre: {wool: 75 %, polyamide: 25 %}"))
         base.fibres = read_fibres(*fibre, diagnostics);
     if (const Node* skein = fields.need("skein", "skein: {weight: 100 g, length: 420 m}"))
-        read_skein(*skein, base, diagnostics);
+        base.skein = read_skein(*skein, diagnostics);
     const auto put_ups =
         one_of<PutUp>({{"skein", PutUp::skein}, {"mini", PutUp::mini}, {"cone", PutUp::cone}, {"braid", PutUp::braid}});
     base.put_up = optional_field(fields, "put up", put_ups).value_or(base.put_up);
@@ -212,7 +181,15 @@ std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     base.gauge = optional_field(fields, "gauge", read_name);
     base.needles = optional_field(fields, "needles", read_name);
     base.origin = optional_field(fields, "origin", read_name);
+    base.names_breed = optional_field(fields, "name the breed", read_yes_no);
+    base.virgin_wool = optional_field(fields, "virgin wool", read_yes_no);
+    base.superwash = optional_field(fields, "superwash", read_superwash);
+    const auto spinnings = one_of<Spinning>({{"combed", Spinning::combed}, {"carded", Spinning::carded}});
+    base.spinning = optional_field(fields, "spun", spinnings);
     base.care = optional_field(fields, "care", read_care).value_or(std::vector<Care>{});
+    if (const Node* care = fields.take("care")) base.care_spot = care->spot;
+    const auto sources = one_of<CareSource>({{"mill", CareSource::mill}, {"own test", CareSource::own_test}});
+    base.care_source = optional_field(fields, "care from", sources);
     base.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
     fields.refuse_the_rest();
@@ -232,6 +209,8 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     lot.skeins = needed_field(fields, "skeins", "skeins: 12", within(read_whole, {1, 1000})).value_or(0);
     if (const Node* pots = fields.take("pots")) lot.pots = read_pots(*pots, lot.skeins, diagnostics);
     if (const Node* spoilt = fields.take("spoilt")) lot.spoilt = read_spoilt(*spoilt, lot.skeins, diagnostics);
+    lot.skein_mass = optional_field(fields, "skein weight", read_skein_mass);
+    if (const Node* odd = fields.take("odd skeins")) lot.odd_skeins = read_odd_skeins(*odd, lot, currency, diagnostics);
     lot.dyed = optional_field(fields, "dyed", read_date);
     if (const Node* price = fields.take("price")) lot.price = read_price(*price, currency, diagnostics);
     lot.colour = optional_field(fields, "colour", read_colour);

@@ -8,6 +8,7 @@
 #include "base/quantity.h"
 #include "base/spot.h"
 #include "records/care.h"
+#include "records/lot_form.h"
 #include "records/money.h"
 
 #include <optional>
@@ -34,6 +35,10 @@ enum class DyeStatus { current, discontinued, reformulated };
 enum class SpeckleGrade { clean, soft, hazy, blotchy };
 enum class Basis { weight, volume };
 enum class PutUp { skein, mini, cone, braid };
+enum class Spinning { combed, carded };
+enum class CareStyle { words, symbols, both }; // what tags say of care with
+enum class CareSource { mill, own_test };
+using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
 
 struct Studio {
     std::string name;
@@ -44,6 +49,10 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
+    CareStyle care_style = CareStyle::words;
+    std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
+    std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
+    std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     Spot spot;
 };
 
@@ -148,36 +157,61 @@ struct Jar {
 };
 
 struct Fibre {
-    std::string name;
+    std::string name; // as written
     Percent share;
+    Spot spot = {}; // of the name
+};
+
+// A figure of a skein: what it comes to, and what was written for it in either system of units or in both. Neither:
+// it was worked out. Tags state what was written as it stands.
+template <class T> struct SkeinFigure {
+    T value{};
+    std::optional<T> metric, imperial;
+};
+
+struct SkeinSize {
+    SkeinFigure<Mass> mass;
+    SkeinFigure<Length> length;
 };
 
 struct Base {
     Id id;
     std::string name;
-    std::string code;          // the id where none is recorded
-    std::vector<Fibre> fibres; // as written; add up to 100 %
-    Mass skein_mass;
-    Length skein_length;
-    bool mass_in_imperial = false;   // as written: in oz or lb
-    bool length_in_imperial = false; // as written: in yd
+    std::string code;                // the id where none is recorded
+    std::vector<Fibre> fibres;       // in the order written; add up to 100 %
+    std::optional<bool> names_breed; // in brackets behind the fibre: "wool (merino)"
+    std::optional<bool> virgin_wool;
+    std::optional<Superwash> superwash;
+    std::optional<Spinning> spinning;
+    SkeinSize skein;
     PutUp put_up = PutUp::skein;
     std::optional<std::string> yarn_weight; // "super fine", "4-ply": the dyer's word
     std::optional<std::string> gauge;
     std::optional<std::string> needles;
     std::optional<std::string> origin;
     std::vector<Care> care; // empty: none recorded
+    std::optional<CareSource> care_source;
+    Spot care_spot; // the base's own where no care is recorded
     std::optional<std::string> notes;
     Spot spot;
+};
+
+// One that holds more or less than the others of its lot.
+struct OddSkein {
+    int number = 0;
+    SkeinFigure<Mass> mass;
+    std::optional<Price> price; // none: its tag has an empty price box, the lot's price is for a whole skein
 };
 
 struct Lot {
     Id id; // text for ever: "0077" and "2024-05-01" stay as they are
     std::string colourway;
     Id base;
-    int skeins = 0;          // as dyed, spoilt ones among them
-    std::vector<int> pots;   // skeins in pot A, B, C …; empty: one pot, no letters
-    std::vector<int> spoilt; // numbers of skeins that are not for sale; others keep theirs
+    int skeins = 0;                              // as dyed, spoilt ones among them
+    std::vector<int> pots;                       // skeins in pot A, B, C …; empty: one pot, no letters
+    std::vector<int> spoilt;                     // numbers of skeins that are not for sale; others keep theirs
+    std::optional<SkeinFigure<Mass>> skein_mass; // of each, where it is not the base's
+    std::vector<OddSkein> odd_skeins;            // as written
     std::optional<RecordedDate> dyed;
     std::optional<Price> price; // none: the tag has an empty price box
     std::optional<Sourced<RecordedColour>> colour;

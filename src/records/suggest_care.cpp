@@ -32,17 +32,6 @@ constexpr std::array telling = {
     Telling{"flat", CareProcess::dry},
 };
 
-std::string_view noun_of(CareProcess process) {
-    switch (process) {
-    case CareProcess::wash: return "washing";
-    case CareProcess::bleach: return "bleaching";
-    case CareProcess::dry: return "drying";
-    case CareProcess::iron: return "ironing";
-    case CareProcess::professional: return "dry and wet cleaning";
-    }
-    return {};
-}
-
 std::optional<CareProcess> process_of(std::string_view text) {
     const auto found = std::ranges::find_if(
         telling, [&](const Telling& one) { return text.find(one.letters) != std::string_view::npos; });

@@ -1,5 +1,6 @@
 #include "source/amounts.h"
 
+#include "base/imperial.h"
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/words.h"
@@ -13,13 +14,13 @@ namespace dyeleaf {
 
 namespace {
 
-// Exact by the international yard and pound agreement of 1959: in = 25.4 mm, yd = 0.9144 m, oz = 28.349523125 g,
-// lb = 453.59237 g. The point is that of PDF and CSS, 1/72 in.
-constexpr std::array paper_units = {Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}, Unit{"pt", 25.4 / 72}};
-constexpr std::array type_units = {Unit{"pt", 25.4 / 72}, Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", 25.4}};
-constexpr std::array yarn_units = {Unit{"m", 1000}, Unit{"km", 1e6}, Unit{"yd", 914.4}};
-constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1000}, Unit{"oz", 28.349523125},
-                                   Unit{"lb", 453.59237}};
+constexpr double inch = inches(1).in_mm();
+constexpr double point = pt(1).in_mm();
+constexpr std::array paper_units = {Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", inch}, Unit{"pt", point}};
+constexpr std::array type_units = {Unit{"pt", point}, Unit{"mm", 1}, Unit{"cm", 10}, Unit{"in", inch}};
+constexpr std::array yarn_units = {Unit{"m", 1000}, Unit{"km", 1e6}, Unit{"yd", yard.in_mm()}};
+constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1000}, Unit{"oz", ounce.number()},
+                                   Unit{"lb", pound.number()}};
 constexpr std::array volume_units = {Unit{"mL", 1}, Unit{"L", 1000}};
 constexpr std::array density_units = {Unit{"g/mL", 1}};
 constexpr std::array share_units = {Unit{"%", 1}};

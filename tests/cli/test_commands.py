@@ -12,6 +12,7 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
 DAY = ("--date", "2026-11-20")
+EPOCH = "1795132800"  # the same day, so that no test depends on the clock
 
 ALL_WELL, PROBLEMS, WRONG_USAGE = 0, 1, 2
 
@@ -25,6 +26,7 @@ bases:
     name: Plain Sock
     fibre: {merino wool: 75 %, polyamide: 25 %}
     skein: {weight: 100 g, length: 420 m}
+    care: [hand wash, no bleach, no tumble, no iron, no dry clean]
 lots:
   - {id: "26-117", colourway: Hedge in October, base: plain-sock, skeins: 5, dyed: 2026-11-09}
 """
@@ -52,8 +54,7 @@ class Commands(unittest.TestCase):
         self.here = Path(scratch.name)
 
     def run_it(self, *words, environment=None):
-        variables = {name: value for name, value in os.environ.items() if name != "SOURCE_DATE_EPOCH"}
-        variables.update(environment or {})
+        variables = {**os.environ, "SOURCE_DATE_EPOCH": EPOCH, **(environment or {})}
         return subprocess.run(
             [PROGRAM, *map(str, words)], cwd=self.here, env=variables, capture_output=True, text=True, check=False
         )
@@ -63,8 +64,11 @@ class Commands(unittest.TestCase):
         self.assertEqual(result.returncode, status, f"{words}\n{result.stdout}{result.stderr}")
         return result
 
+    def studio_folder(self):
+        return self.here / "studio"
+
     def studio(self, records=RECORDS, layout=LAYOUT):
-        folder = self.here / "studio"
+        folder = self.studio_folder()
         (folder / "layouts" / "stocks").mkdir(parents=True)
         (folder / "records.yaml").write_text(records, encoding="utf-8")
         (folder / "layouts" / "small.yaml").write_text(layout, encoding="utf-8")
@@ -162,6 +166,14 @@ class Check(Commands):
     def test_a_layout_for_a_stock_that_is_not_there_is_a_problem(self):
         self.studio(layout=LAYOUT.replace("a4-3x7-63x38", "a4-crad"))
         self.assertIn("did you mean “a4-card”?", self.expect(PROBLEMS, "check", "studio").stderr)
+
+    def test_days_to_come_are_warned_of_as_seen_from_today(self):
+        self.studio()
+        told = "warning: lot “26-117” was dyed in the future: 2026-11-09"
+        self.assertIn(told, self.expect(ALL_WELL, "check", "studio", "--date", "2026-11-08").stderr)
+        epoch = {"SOURCE_DATE_EPOCH": "1794096000"}  # 2026-11-08T00:00:00Z
+        self.assertIn(told, self.expect(ALL_WELL, "check", "studio", environment=epoch).stderr)
+        self.assertEqual(self.expect(ALL_WELL, "check", "studio", "--date", "2026-11-09").stderr, "")
 
     def test_warnings_alone_are_no_failure(self):
         self.studio(layout=LAYOUT.replace("layout: small", "layout: other"))
@@ -302,7 +314,7 @@ class Render(Commands):
 
     def test_the_epoch_is_today(self):
         self.studio()
-        epoch = {"SOURCE_DATE_EPOCH": "1795132800"}  # 2026-11-20T00:00:00Z
+        epoch = {"SOURCE_DATE_EPOCH": EPOCH}
         self.render(output="day.pdf")
         self.expect(ALL_WELL, "render", "small", "studio", "-o", "epoch.pdf", environment=epoch)
         self.assertEqual((self.here / "day.pdf").read_bytes(), (self.here / "epoch.pdf").read_bytes())
@@ -323,6 +335,46 @@ class Render(Commands):
 
 
 class Overviews(Commands):
+    def test_facts_shows_values_and_where_they_come_from(self):
+        folder = self.studio()
+        result = self.expect(ALL_WELL, "facts", folder, "26-117:2", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^Skein 26-117:2, studio/records.yaml on line \d+$")
+        self.assertRegex(result.stdout, r"(?m)^  skein\.of +2 of 5$")
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +9 Nov 2026$")
+        self.assertRegex(result.stdout, r"(?m)^  printed\.date +20 Nov 2026\n +.*today")
+        self.assertIn("not recorded, or not so here: skein.pot", result.stdout)
+        self.assertNotIn("words.", result.stdout)
+
+    def test_facts_of_what_is_not_there(self):
+        result = self.expect(PROBLEMS, "facts", self.studio(), "sole", *DAY)
+        self.assertEqual(result.stdout, "")
+        self.assertIn("there is no record with the id “sole”", result.stderr)
+        self.assertIn("did you mean “sloe”?", result.stderr)
+        self.expect(WRONG_USAGE, "facts", self.studio_folder())
+
+    def test_the_studio_chooses_the_language(self):
+        folder = self.studio(RECORDS.replace("market: none", "market: none, language: xx"))
+        result = self.expect(PROBLEMS, "check", folder)
+        self.assertIn("there is no language called “xx”", result.stderr)
+        self.assertIn("write the two letters of one of these: ", result.stderr)
+        (folder / "layouts" / "languages").mkdir()
+        words = folder / "layouts" / "languages" / "xx.yaml"
+        words.write_text('numbers: {place: "{number}. von {count}"}\n', encoding="utf-8")
+        result = self.expect(ALL_WELL, "facts", folder, "26-117:2", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^  skein\.of +2\. von 5$")
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +9 Nov 2026$")  # what it leaves out is English
+        words.write_text('numbers: {place: "von {count}"}\n', encoding="utf-8")
+        result = self.expect(PROBLEMS, "check", folder)
+        self.assertIn("xx.yaml:1:18", result.stderr)
+        self.assertIn("the program fills {count} and {number} here", result.stderr)
+
+    def test_her_own_words_take_the_place_of_the_bundled_ones(self):
+        folder = self.studio()
+        (folder / "layouts" / "languages").mkdir()
+        (folder / "layouts" / "languages" / "en.yaml").write_text('dates: {day: "{month} {day}, {year}"}\n')
+        result = self.expect(ALL_WELL, "facts", folder, "26-117", *DAY)
+        self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +Nov 9, 2026$")
+
     def test_list_shows_ids_in_columns(self):
         self.studio()
         lines = self.expect(ALL_WELL, "list", "studio").stdout.splitlines()
@@ -353,6 +405,71 @@ class Overviews(Commands):
         for stock in sorted((ROOT / "layouts" / "stocks").glob("*.yaml")):
             self.assertRegex(result.stdout, rf"(?m)^  {stock.stem} ")
         self.assertIn("3 × 7 of 63.5 × 38.1 mm", result.stdout)
+
+
+class NextLot(Commands):
+    def lot(self, *options, status=ALL_WELL, **more):
+        return self.expect(status, "lot", "studio", *options, **more)
+
+    def test_it_shows_the_next_code_and_what_a_lot_needs(self):
+        self.studio(RECORDS.replace("market: none", "market: none, currency: EUR, lot codes: yy-nnn-c"))
+        result = self.lot(*DAY)
+        self.assertEqual(result.stderr, "")
+        self.assertEqual(
+            result.stdout,
+            """\
+  # Lot 26-118-Y: copy this into your file, below the last lot, and fill in what is empty.
+  - id: "26-118-Y"
+    colourway:            # the name on the tag
+    base: plain-sock
+    skeins:               # how many go into the pots; one that gets spoilt stays counted
+    dyed: 2026-11-20
+    price:                # of one skein, or delete this line
+""",
+        )
+        self.assertEqual((self.here / "studio" / "records.yaml").read_text(encoding="utf-8").count("26-118"), 0)
+
+    def test_what_it_shows_can_be_copied_and_filled_in(self):
+        folder = self.studio(RECORDS.replace("  - id: plain-sock", "  - {id: fell, name: Fell, fibre: {wool: 100 %}, skein: {weight: 50 g, length: 90 m}}\n  - id: plain-sock"))
+        records = folder / "records.yaml"
+        for number in ("26-118", "26-119"):
+            shown = self.lot(*DAY).stdout
+            self.assertIn(f'  - id: "{number}"\n', shown)
+            self.assertIn("base:                 # one of: fell, plain-sock\n", shown)
+            self.assertIn("write “lot codes: yymm-nn”", shown)
+            with records.open("a", encoding="utf-8") as file:
+                file.write(shown)
+            unfilled = self.expect(PROBLEMS, "check", "studio").stderr
+            self.assertIn("nothing stands after “colourway”", unfilled)
+            text = records.read_text(encoding="utf-8")
+            for key, value in (("colourway", "Fog"), ("base", "fell"), ("skeins", "4")):
+                text = re.sub(rf"(?m)^    {key}: +#", f"    {key}: {value}  #", text)
+            records.write_text(text, encoding="utf-8")
+            self.expect(ALL_WELL, "check", "studio")
+
+    def test_the_list_is_begun_where_there_is_none(self):
+        self.studio(RECORDS[: RECORDS.index("lots:")])
+        self.assertTrue(self.lot(*DAY).stdout.startswith("lots:\n  # Lot 26-001: "))
+
+    def test_dashes_stand_as_hers_do(self):
+        self.studio(RECORDS.replace("  - {id: \"26-117\"", "- {id: \"26-117\""))
+        self.assertIn('\n- id: "26-118"\n  colourway: ', self.lot(*DAY).stdout)
+
+    def test_the_epoch_is_today(self):
+        self.studio()
+        shown = self.lot(environment={"SOURCE_DATE_EPOCH": "1798761600"}).stdout  # 2027-01-01T00:00:00Z
+        self.assertIn('- id: "27-001"', shown)
+        self.assertIn("dyed: 2027-01-01", shown)
+
+    def test_no_code_before_the_records_are_sound(self):
+        self.studio(RECORDS.replace("skeins: 5", "skeins: many"))
+        result = self.lot(*DAY, status=PROBLEMS)
+        self.assertEqual(result.stdout, "")
+        self.assertIn("no code is given out", result.stderr)
+
+    def test_wrong_usage(self):
+        self.assertIn("dyeleaf lot my-studio", self.expect(WRONG_USAGE, "lot").stderr)
+        self.assertIn("2026-11-02", self.expect(WRONG_USAGE, "lot", "x", "--date", "2026-11").stderr)
 
 
 class DataFolder(Commands):

@@ -1,5 +1,5 @@
-// Where this project's own files lie. Only project_folder.cpp knows the path, so that the other tests compile to the same
-// objects in every checkout.
+// Where this project's own files lie. Only project_folder.cpp knows the path, so that the other tests compile to the
+// same objects in every checkout.
 #pragma once
 
 #include <filesystem>

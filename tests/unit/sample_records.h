@@ -13,8 +13,7 @@ inline Records sample_records() {
     base.name = "Sock";
     base.code = "sock";
     base.fibres = {{"wool", percent(100)}};
-    base.skein_mass = grams(100);
-    base.skein_length = metres(400);
+    base.skein = {{grams(100), grams(100), {}}, {metres(400), metres(400), {}}};
     records.bases.push_back(base);
     Dye dye;
     dye.id.value = "sloe";

@@ -36,3 +36,37 @@ TEST_CASE("what is known less precisely comes first", "[base]") {
     CHECK(Date{2026, 11, 0} < Date{2026, 11, 1});
     CHECK(Date{2025, 12, 31} < Date{2026, 0, 0});
 }
+
+// A day that the last month does not have is its last day: Regulation (EEC, Euratom) No 1182/71, article 3(2)(c). Leap
+// years of the Gregorian calendar: 2000 and 2024 are, 2026 and 2100 are not.
+TEST_CASE("months are added to dates", "[base]") {
+    struct Case {
+        const char* from;
+        int months;
+        const char* to;
+    };
+    const Case cases[] = {
+        {"2026-11-02", 6, "2027-05-02"},
+        {"2026-01-31", 1, "2026-02-28"},
+        {"2024-01-31", 1, "2024-02-29"},
+        {"2000-01-31", 1, "2000-02-29"},
+        {"2100-01-31", 1, "2100-02-28"},
+        {"2024-02-29", 12, "2025-02-28"},
+        {"2026-03-31", -1, "2026-02-28"},
+        {"2026-01-15", -1, "2025-12-15"},
+        {"2026-12-31", 1, "2027-01-31"},
+        {"2026-12-31", 0, "2026-12-31"},
+        {"2026-05-31", 1, "2026-06-30"},
+        {"2026-05-31", -18, "2024-11-30"},
+        {"2026-11-30", 24, "2028-11-30"},
+        {"2026-11", 2, "2027-01"},
+        {"2026-01", -1, "2025-12"},
+        {"2026", 12, "2027"},
+        {"2026", 18, "2027"},
+        {"2026", -6, "2025"},
+    };
+    for (const auto& [from, months, to] : cases) {
+        INFO(from << " and " << months << " months");
+        CHECK(to_iso(add_months(*parse_iso_date(from), months)) == to);
+    }
+}

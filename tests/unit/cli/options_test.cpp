@@ -35,6 +35,28 @@ TEST_CASE("each command takes its folder", "[cli]") {
     CHECK(std::get<ShowStocks>(std::get<Command>(read({"stocks", "a"}))).folder == "a");
 }
 
+TEST_CASE("check and lot take a day for today", "[cli]") {
+    const auto lot = std::get<NextLot>(std::get<Command>(read({"lot", "a", "--date", "2026-11-02"})));
+    CHECK(lot.folder == "a");
+    CHECK(lot.date == Date{2026, 11, 2});
+    CHECK_FALSE(std::get<NextLot>(std::get<Command>(read({"lot", "a"}))).date);
+    CHECK(std::get<CheckFolder>(std::get<Command>(read({"check", "a", "--date", "2026-11-02"}))).date);
+    CHECK(complaint({"check", "a", "--date", "2026-11"}) ==
+          "dyeleaf: --date takes a day as year-month-day, such as 2026-11-02, not “2026-11”");
+    CHECK(complaint({"lot"}) == "dyeleaf: lot needs the name of a folder: dyeleaf lot my-studio");
+}
+
+TEST_CASE("facts takes a folder and an id", "[cli]") {
+    const auto facts = std::get<ShowFacts>(std::get<Command>(read({"facts", "a", "26-117:3", "--date", "2026-11-02"})));
+    CHECK(facts.folder == "a");
+    CHECK(facts.id == "26-117:3");
+    CHECK(facts.date == Date{2026, 11, 2});
+    CHECK(complaint({"facts", "a"}) ==
+          "dyeleaf: facts needs your folder and the id of a record: dyeleaf facts my-studio sloe");
+    CHECK(complaint({"facts", "a", "b", "--date", "2026"}) ==
+          "dyeleaf: --date takes a day as year-month-day, such as 2026-11-02, not “2026”");
+}
+
 TEST_CASE("render has defaults", "[cli]") {
     const Render render = read_render({});
     CHECK(render.layout == "hang-tag");
@@ -47,6 +69,8 @@ TEST_CASE("render has defaults", "[cli]") {
     CHECK_FALSE(render.stock);
     CHECK_FALSE(render.date);
     CHECK(render.dpi == 300);
+    CHECK_FALSE(render.mono);
+    CHECK(read_render({"--mono"}).mono);
 }
 
 TEST_CASE("render takes its options", "[cli]") {

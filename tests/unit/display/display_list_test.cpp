@@ -81,3 +81,19 @@ group turn 0,1,-1,0 move 5,0 clip 0,0 10x5
   text 5,12.4 "Oak \"old\"" 9pt #000000
 )");
 }
+
+// sRGB red has a relative luminance of 0.2126 (IEC 61966-2-1), which codes as #7f7f7f.
+TEST_CASE("everything turns grey, as light as it was", "[display]") {
+    DisplayList inner{{mm(1), mm(1)}, {}};
+    inner.items.emplace_back(StrokePath{line_path({}, {mm(1), mm(1)}), Rgb{1, 0, 0}, mm(1), {}});
+    DisplayList list{{mm(2), mm(2)}, {}};
+    list.items.emplace_back(FillPath{rect_path({{}, {mm(1), mm(1)}}), Rgb{1, 1, 1}});
+    list.items.emplace_back(DrawPicture{"a.png", {}});
+    list.items.emplace_back(Group{std::make_shared<const DisplayList>(inner), {}, {}});
+    const DisplayList grey = in_grey(list);
+    CHECK(to_hex(std::get<FillPath>(grey.items.at(0)).colour) == "#ffffff");
+    CHECK(std::get<DrawPicture>(grey.items.at(1)).grey);
+    const auto& group = std::get<Group>(grey.items.at(2));
+    CHECK(to_hex(std::get<StrokePath>(group.list->items.at(0)).colour) == "#7f7f7f");
+    CHECK(std::get<StrokePath>(inner.items.at(0)).colour == Rgb{1, 0, 0});
+}

@@ -106,13 +106,12 @@ inline Base full_base() {
     base.name = "Plain Sock";
     base.code = "PS";
     base.fibres = {{"polyamide", percent(25)}, {"merino wool", percent(75)}};
-    base.skein_mass = grams(100);
-    base.skein_length = metres(420);
+    base.skein = {{grams(100), grams(100), {}}, {metres(420), metres(420), {}}};
     base.yarn_weight = "super fine";
     base.gauge = "30 stitches = 10 cm";
     base.needles = "2.25–2.75 mm";
     base.origin = "spun in Portugal";
-    base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Wash by hand"}};
+    base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Hand wash"}};
     base.notes = "four plies";
     return base;
 }
@@ -125,6 +124,7 @@ inline Records studio_records() {
     records.studio.units = Units::both;
     records.studio.currency = {"EUR", 2};
     records.studio.made_in = "Ireland";
+    records.studio.care_style = CareStyle::both;
 
     Ingredient salt;
     salt.id.value = "salt";

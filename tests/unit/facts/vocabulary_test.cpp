@@ -1,5 +1,6 @@
 // Every name that a layout may use, asked of full records and of almost empty ones.
 
+#include "english.h"
 #include "facts/items.h"
 #include "studio_records.h"
 
@@ -12,11 +13,11 @@ using namespace dyeleaf;
 
 namespace {
 
-constexpr Date today{2026, 11, 30};
+const Printing printing{{english()}, nullptr, {2026, 11, 30}};
 
 std::vector<Item> items(const Records& records, ItemKind kind, std::optional<Grouping> grouping = std::nullopt) {
     Diagnostics diagnostics;
-    std::vector<Item> result = make_items(records, kind, grouping, {}, today, diagnostics);
+    std::vector<Item> result = make_items(records, kind, grouping, {}, printing, diagnostics);
     CHECK(diagnostics.errors() == 0);
     return result;
 }
@@ -37,7 +38,7 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list};
+    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list, FactKind::symbol};
     return kinds.at(value.index());
 }
 
@@ -105,6 +106,7 @@ Records complete_records() {
     guessed.batch = std::nullopt;
     records.ingredients[0].bulk_density = grams_per_millilitre(1.2);
     records.jars.push_back(guessed);
+    records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
     return records;
 }
 
@@ -174,6 +176,26 @@ TEST_CASE("every name can be asked of records with next to nothing in them", "[f
         INFO(never);
         CHECK_FALSE(answered.contains(never));
     }
+}
+
+// 63 g of 420 m in 100 g are 264.6 m; €16.00 for 63 g are €25.397 for 100 g (arithmetic).
+TEST_CASE("a skein's facts are its own", "[facts]") {
+    Records records = studio_records();
+    records.lots[0].odd_skeins = {{3, {grams(63), grams(63), {}}, Price{1600}}, {4, {grams(80), grams(80), {}}, {}}};
+    const auto skeins = items(records, ItemKind::skeins);
+    CHECK(text(skeins[0].facts, "skein.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(text(skeins[0].facts, "skein.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
+    CHECK(text(skeins[0].facts, "skein.price") == "€26.00");
+    CHECK(text(skeins[0].facts, "skein.price.per_100_g") == "€26.00\u00a0per\u00a0100\u00a0g");
+    CHECK(text(skeins[0].facts, "skein.price.blank") == "(none)");
+    CHECK(text(skeins[2].facts, "skein.put_up") == "63\u00a0g\u00a0· 260\u00a0m");
+    CHECK(text(skeins[2].facts, "skein.put_up.other") == "2.2\u00a0oz\u00a0· 285\u00a0yd");
+    CHECK(text(skeins[2].facts, "skein.price") == "€16.00");
+    CHECK(text(skeins[2].facts, "skein.price.per_100_g") == "€25.40\u00a0per\u00a0100\u00a0g");
+    CHECK(text(skeins[2].facts, "lot.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
+    CHECK(text(skeins[3].facts, "skein.weight") == "80\u00a0g");
+    CHECK(text(skeins[3].facts, "skein.price") == "(none)");
+    CHECK(text(skeins[3].facts, "skein.price.blank") == "Price");
 }
 
 TEST_CASE("a dye's facts", "[facts]") {
@@ -295,10 +317,55 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "lot.alternate") == "Skeins differ a little: alternate two as you knit");
     CHECK(text(third, "base.put_up") == "100\u00a0g\u00a0· 420\u00a0m");
     CHECK(text(third, "base.put_up.other") == "3.5\u00a0oz\u00a0· 455\u00a0yd");
-    CHECK(text(third, "base.care") == "Wash\u00a0by\u00a0hand\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(text(third, "base.care") == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach");
+    CHECK(text(third, "lot.crock_note") == "May rub off on hands and needles: wash before wearing");
+    CHECK(text(third, "lot.rinse_note") == "Keeps tinting the water: wash apart");
+    CHECK(text(third, "base.fibres") == "75\u00a0% merino wool\u00a0· 25\u00a0% polyamide"); // as written: no market
+    CHECK(text(third, "base.regain") == "14.31\u00a0%");
+    CHECK(text(third, "base.dry_weight") == "87.5\u00a0g");
+    CHECK(text(third, "base.provenance") == "spun in Portugal\u00a0· dyed in Ireland");
+    CHECK(text(third, "base.care.proposed") ==
+          "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach\u00a0· Do\u00a0not\u00a0tumble\u00a0dry\u00a0· Dry\u00a0flat"
+          "\u00a0· Iron\u00a0low");
     const Facts bare = skeins.back().facts;
+    CHECK(text(bare, "lot.crock_note") == "(none)");
+    CHECK(text(bare, "lot.rinse_note") == "(none)");
     CHECK(text(bare, "price.blank") == "Price");
     CHECK(text(bare, "skein.pot") == "(none)");
     CHECK(text(bare, "lot.wash_note") == "(none)");
     CHECK_FALSE(bare.find("lot.patch"));
+}
+
+TEST_CASE("fibres are named as the studio's market asks", "[facts]") {
+    Records records = studio_records();
+    records.studio.market = Market::us;
+    const Facts base = items(records, ItemKind::bases).front().facts;
+    CHECK(text(base, "base.fibres") == "75\u00a0% wool\u00a0· 25\u00a0% nylon");
+    const auto fibres = list(base, "base.fibre_list");
+    REQUIRE(fibres.size() == 2);
+    CHECK(text(fibres[1], "fibre.name") == "nylon");
+    CHECK(text(fibres[1], "fibre.share") == "25\u00a0%");
+    const auto dyes = items(records, ItemKind::dyes);
+    CHECK(text(list(dyes.front().facts, "dye.bases").front(), "base.fibres") ==
+          "75\u00a0% wool\u00a0· 25\u00a0% nylon");
+}
+
+TEST_CASE("care is said in words unless the studio wants symbols", "[facts]") {
+    const auto [style, words, symbol] = GENERATE(table<CareStyle, std::string, bool>({
+        {CareStyle::words, "Hand wash", false},
+        {CareStyle::symbols, "(none)", true},
+        {CareStyle::both, "Hand wash", true},
+    }));
+    Records records = studio_records();
+    records.studio.care_style = style;
+    const Facts base = items(records, ItemKind::bases).front().facts;
+    const Facts first = list(base, "base.care_list").front();
+    CHECK(text(first, "care.words") == words);
+    const auto drawing = first.find("care.symbol");
+    REQUIRE(drawing.has_value() == symbol);
+    if (symbol) {
+        CHECK(std::get<Symbol>(*drawing).key == "care/hand wash");
+        CHECK(std::get<Symbol>(*drawing).description == "Hand wash");
+    }
+    CHECK(text(base, "base.care") == "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach"); // bands have no symbols
 }

@@ -1,3 +1,4 @@
+#include "english.h"
 #include "facts/wording.h"
 
 #include "facts/dye_wording.h"
@@ -11,50 +12,50 @@
 using namespace dyeleaf;
 
 TEST_CASE("dates print as far as they are known", "[facts]") {
-    CHECK(short_date(Date{2026, 11, 2}) == "2 Nov 2026");
-    CHECK(short_date(Date{2026, 11, 0}) == "Nov 2026");
-    CHECK(short_date(Date{2026, 0, 0}) == "2026");
-    CHECK(long_date(Date{2026, 11, 2}) == "2 November 2026");
-    CHECK(long_date(Date{2026, 5, 0}) == "May 2026");
-    CHECK(month_date(Date{2026, 11, 2}) == "Nov 2026");
-    CHECK(month_date(Date{2026, 0, 0}) == "2026");
-    CHECK_FALSE(short_date(std::optional<RecordedDate>{}));
-    CHECK_FALSE(short_date(std::optional<RecordedDate>{UnknownDate{}}));
+    CHECK(short_date(english(), Date{2026, 11, 2}) == "2 Nov 2026");
+    CHECK(short_date(english(), Date{2026, 11, 0}) == "Nov 2026");
+    CHECK(short_date(english(), Date{2026, 0, 0}) == "2026");
+    CHECK(long_date(english(), Date{2026, 11, 2}) == "2 November 2026");
+    CHECK(long_date(english(), Date{2026, 5, 0}) == "May 2026");
+    CHECK(month_date(english(), Date{2026, 11, 2}) == "Nov 2026");
+    CHECK(month_date(english(), Date{2026, 0, 0}) == "2026");
+    CHECK_FALSE(short_date(english(), std::optional<RecordedDate>{}));
+    CHECK_FALSE(short_date(english(), std::optional<RecordedDate>{UnknownDate{}}));
 }
 
 TEST_CASE("numbers stay with their units", "[facts]") {
-    CHECK(percent_words(percent(0.5)) == "0.5\u00a0%");
-    CHECK(percent_words(percent(1.25)) == "1.25\u00a0%");
-    CHECK(strength_words(percent(33.3333)) == "33\u00a0%");
-    CHECK(strength_words(percent(9.0909)) == "9.1\u00a0%");
-    CHECK(strength_words(percent(0.9901)) == "0.99\u00a0%");
-    CHECK(mass_words(grams(20)) == "20\u00a0g");
-    CHECK(mass_words(grams(0.30000000000000004)) == "0.3\u00a0g");
-    CHECK(about(mass_words(grams(20))) == "≈\u00a020\u00a0g");
-    CHECK(length_words(mm(2.5)) == "2.5\u00a0mm");
-    CHECK(parts_words(1) == "1\u00a0part");
-    CHECK(parts_words(2.5) == "2.5\u00a0parts");
+    CHECK(percent_words(english(), percent(0.5)) == "0.5\u00a0%");
+    CHECK(percent_words(english(), percent(1.25)) == "1.25\u00a0%");
+    CHECK(strength_words(english(), percent(33.3333)) == "33\u00a0%");
+    CHECK(strength_words(english(), percent(9.0909)) == "9.1\u00a0%");
+    CHECK(strength_words(english(), percent(0.9901)) == "0.99\u00a0%");
+    CHECK(mass_words(english(), grams(20)) == "20\u00a0g");
+    CHECK(mass_words(english(), grams(0.30000000000000004)) == "0.3\u00a0g");
+    CHECK(about(mass_words(english(), grams(20))) == "≈\u00a020\u00a0g");
+    CHECK(length_words(english(), mm(2.5)) == "2.5\u00a0mm");
+    CHECK(parts_words(english(), 1) == "1\u00a0part");
+    CHECK(parts_words(english(), 2.5) == "2.5\u00a0parts");
 }
 
 TEST_CASE("prices", "[facts]") {
     const Currency euro{"EUR", 2};
-    CHECK(price_words({2600}, euro) == "€26.00");
-    CHECK(price_words({5}, euro) == "€0.05");
-    CHECK(price_words({125000}, euro) == "€1250.00");
-    CHECK(price_words({1250000}, euro) == "€12\u00a0500.00");
-    CHECK(price_words({123456789}, {"", 2}) == "1\u00a0234\u00a0567.89");
-    CHECK(price_words({2600}, {"GBP", 2}) == "£26.00");
-    CHECK(price_words({2600}, {"USD", 2}) == "$26.00");
-    CHECK(price_words({2600}, {"JPY", 0}) == "¥2600");
-    CHECK(price_words({26000}, {"SEK", 2}) == "260.00\u00a0SEK");
-    CHECK(price_words({26500}, {"KWD", 3}) == "26.500\u00a0KWD");
+    CHECK(price_words(english(), {2600}, euro) == "€26.00");
+    CHECK(price_words(english(), {5}, euro) == "€0.05");
+    CHECK(price_words(english(), {125000}, euro) == "€1250.00");
+    CHECK(price_words(english(), {1250000}, euro) == "€12\u00a0500.00");
+    CHECK(price_words(english(), {123456789}, {"", 2}) == "1\u00a0234\u00a0567.89");
+    CHECK(price_words(english(), {2600}, {"GBP", 2}) == "£26.00");
+    CHECK(price_words(english(), {2600}, {"USD", 2}) == "$26.00");
+    CHECK(price_words(english(), {2600}, {"JPY", 0}) == "¥2600");
+    CHECK(price_words(english(), {26000}, {"SEK", 2}) == "260.00\u00a0SEK");
+    CHECK(price_words(english(), {26500}, {"KWD", 3}) == "26.500\u00a0KWD");
 }
 
 TEST_CASE("small counts stand in words", "[facts]") {
-    CHECK(count_words(1) == "one");
-    CHECK(count_words(12) == "twelve");
-    CHECK(count_words(13) == "13");
-    CHECK(count_words(0) == "0");
+    CHECK(count_words(english(), 1) == "one");
+    CHECK(count_words(english(), 12) == "twelve");
+    CHECK(count_words(english(), 13) == "13");
+    CHECK(count_words(english(), 0) == "0");
 }
 
 TEST_CASE("unbroken text has no place to break", "[facts]") {
@@ -68,7 +69,7 @@ TEST_CASE("swatching dates say what is undated", "[facts]") {
         Dye dye;
         for (const auto& date : recorded)
             dye.swatches.push_back(swatch(1, "plain-sock", std::nullopt, date));
-        return swatching_dates(swatches_in_order(dye)).value_or("(none)");
+        return swatching_dates(english(), swatches_in_order(dye)).value_or("(none)");
     };
     const Date year{2024, 0, 0};
     CHECK(dates({year}) == "2024");
@@ -83,30 +84,31 @@ TEST_CASE("swatching dates say what is undated", "[facts]") {
 }
 
 TEST_CASE("pots have letters", "[facts]") {
-    CHECK(pot_words(0) == "Pot A");
-    CHECK(pot_words(25) == "Pot Z");
-    CHECK(pot_words(26) == "Pot AA");
+    CHECK(pot_words(english(), 0) == "Pot A");
+    CHECK(pot_words(english(), 25) == "Pot Z");
+    CHECK(pot_words(english(), 26) == "Pot AA");
 }
 
 TEST_CASE("unknown is not no", "[facts]") {
     Dye dye;
-    CHECK(words(breaks(dye)) == "Breaking: not tried");
-    CHECK(breaking_words(dye) == "breaking not tried");
-    CHECK(speckle_words(dye.speckle) == "Speckle: not tried");
-    CHECK(warning_words(dye).empty());
+    CHECK(words(english(), breaks(dye)) == "Breaking: not tried");
+    CHECK(breaking_words(english(), dye) == "breaking not tried");
+    CHECK(speckle_words(english(), dye.speckle) == "Speckle: not tried");
+    CHECK(warning_words(english(), dye).empty());
     dye.breaks_into = std::vector<Component>{};
-    CHECK(words(breaks(dye)) == "Does not break");
+    CHECK(words(english(), breaks(dye)) == "Does not break");
     dye.bleeds = dye.crocks = dye.fluorescent = false;
     dye.rinses_clear = true;
-    CHECK(warning_words(dye).empty());
+    CHECK(warning_words(english(), dye).empty());
     const Dye full = full_dye();
-    CHECK(words(breaks(full)) == "Breaks into");
-    CHECK(breaking_words(full) == "breaks into rust");
-    CHECK(speckle_words(full.speckle) == "Clean speckles, 2.5\u00a0mm");
+    CHECK(words(english(), breaks(full)) == "Breaks into");
+    CHECK(breaking_words(english(), full) == "breaks into rust");
+    CHECK(speckle_words(english(), full.speckle) == "Clean speckles, 2.5\u00a0mm");
     Dye neon = full;
     neon.fluorescent = true;
-    CHECK(warning_words(neon) == warning_words(full)); // that stands on its own
-    CHECK(warning_words(full) == "Bleeds\u00a0· Rubs off\u00a0· Never rinses clear\u00a0· Light fastness: moderate");
+    CHECK(warning_words(english(), neon) == warning_words(english(), full)); // that stands on its own
+    CHECK(warning_words(english(), full) ==
+          "Bleeds\u00a0· Rubs off\u00a0· Never rinses clear\u00a0· Light fastness: moderate");
 }
 
 TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]") {
@@ -115,60 +117,61 @@ TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]
     const auto not_on_file = std::optional<std::vector<Hazard>>{};
 
     const HazardSummary codes = summarise({{"Sloe", listed}, {"Ember", listed}});
-    CHECK(hazard_words(codes) == "Hazards on supplier’s sheet: H317 H334 EUH208");
-    CHECK(hazard_words_brief(codes) == "H317 H334 EUH208");
+    CHECK(hazard_words(english(), codes) == "Hazards on supplier’s sheet: H317 H334 EUH208");
+    CHECK(hazard_words_brief(english(), codes) == "H317 H334 EUH208");
 
     const HazardSummary none = summarise({{"Sloe", none_listed}, {"salt", not_on_file, true}});
-    CHECK(hazard_words(none) == "Supplier’s sheet lists no hazard codes");
-    CHECK(hazard_words_brief(none) == "no codes on sheet");
+    CHECK(hazard_words(english(), none) == "Supplier’s sheet lists no hazard codes");
+    CHECK(hazard_words_brief(english(), none) == "no codes on sheet");
 
     const HazardSummary missing = summarise({{"Sloe", not_on_file}, {"salt", none_listed, true}});
-    CHECK(hazard_words(missing) == "Hazard data not on file: treat as harmful if breathed in");
-    CHECK(hazard_words_brief(missing) == "Hazard data not on file");
+    CHECK(hazard_words(english(), missing) == "Hazard data not on file: treat as harmful if breathed in");
+    CHECK(hazard_words_brief(english(), missing) == "Hazard data not on file");
 
     const HazardSummary partly = summarise({{"Sloe", listed}, {"Ember", not_on_file}});
-    CHECK(hazard_words(partly) == "Hazards on supplier’s sheet: H317 H334 EUH208. "
-                                  "Hazard data not on file for Ember: treat as harmful if breathed in");
-    CHECK(hazard_words_brief(partly) == "H317 H334 EUH208, other data not on file");
+    CHECK(hazard_words(english(), partly) == "Hazards on supplier’s sheet: H317 H334 EUH208. "
+                                             "Hazard data not on file for Ember: treat as harmful if breathed in");
+    CHECK(hazard_words_brief(english(), partly) == "H317 H334 EUH208, other data not on file");
 
     const HazardSummary half = summarise({{"Sloe", none_listed}, {"Ember", not_on_file}});
-    CHECK(hazard_words(half) == "Hazard data not on file for Ember: treat as harmful if breathed in");
+    CHECK(hazard_words(english(), half) == "Hazard data not on file for Ember: treat as harmful if breathed in");
 }
 
 TEST_CASE("dust is for no one to breathe", "[facts]") {
-    CHECK(dust_words == "Dye powder: keep from children. Do not breathe dust. Wear a fitted dust mask and gloves.");
+    CHECK(english().say("caution.dust") ==
+          "Dye powder: keep from children. Do not breathe dust. Wear a fitted dust mask and gloves.");
 }
 
 TEST_CASE("salt is called what the dyer calls it", "[facts]") {
     Records records = studio_records();
     Jar jar = full_jar();
-    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part fine table salt, by weight");
-    CHECK_FALSE(salt_words(records, jar));
+    CHECK(ratio_words(english(), mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part fine table salt, by weight");
+    CHECK_FALSE(salt_words(english(), records, jar));
     jar.salt = std::nullopt;
-    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part salt, by weight");
-    CHECK(salt_words(records, jar) == "salt type not recorded");
+    CHECK(ratio_words(english(), mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part salt, by weight");
+    CHECK(salt_words(english(), records, jar) == "salt type not recorded");
     records.ingredients[0].name = "flake salt";
-    CHECK(ratio_words(mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part flake salt, by weight");
-    CHECK_FALSE(salt_words(records, jar));
+    CHECK(ratio_words(english(), mix_of(records, jar)) == "1\u00a0part Sloe : 1\u00a0part flake salt, by weight");
+    CHECK_FALSE(salt_words(english(), records, jar));
     jar.parts.pop_back();
-    CHECK_FALSE(salt_words(records, jar));
+    CHECK_FALSE(salt_words(english(), records, jar));
 }
 
 TEST_CASE("a name that repeats says which it is", "[facts]") {
     Records records = studio_records();
     CHECK(distinct_name(records, records.dyes[0]) == "Sloe");
-    CHECK_FALSE(namesake_words(records, records.dyes[0]));
+    CHECK_FALSE(namesake_words(english(), records, records.dyes[0]));
     records.dyes[1].name = "SLOE";
     CHECK(distinct_name(records, records.dyes[0]) == "Sloe (Fenlight acid)");
-    CHECK(namesake_words(records, records.dyes[0]) == "also in Tarnbeck milling");
+    CHECK(namesake_words(english(), records, records.dyes[0]) == "also in Tarnbeck milling");
     records.dyes[1].line = "Fenlight acid";
     CHECK(distinct_name(records, records.dyes[0]) == "Sloe (F-412)");
-    CHECK(namesake_words(records, records.dyes[0]) == "also in this line as T24");
+    CHECK(namesake_words(english(), records, records.dyes[0]) == "also in this line as T24");
 }
 
 TEST_CASE("a jar says how its dyes behave", "[facts]") {
     const Records records = studio_records();
-    CHECK(behaviour_words(records, records.jars[0]) == "Breaks into rust, bleeds");
-    CHECK(behaviour_words(records, records.jars[1]) ==
+    CHECK(behaviour_words(english(), records, records.jars[0]) == "Breaks into rust, bleeds");
+    CHECK(behaviour_words(english(), records, records.jars[1]) ==
           "Ember: breaking not tried\u00a0· Sloe: breaks into rust, bleeds");
 }

@@ -1,6 +1,7 @@
 // Layout boxes against rectangles worked out by hand, and what a label's checks complain about.
 #include "case_text.h"
 #include "design/read_design.h"
+#include "english.h"
 #include "layout/layout.h"
 #include "project_folder.h"
 #include "sample_records.h"
@@ -10,6 +11,8 @@
 using namespace dyeleaf;
 
 namespace {
+
+const Printing printing{{english()}, nullptr, {2026, 11, 2}};
 
 const Typesetter& typesetter() {
     static Diagnostics diagnostics;
@@ -48,7 +51,7 @@ std::vector<Diagnostic> complaints(const std::string& layout, const Records& rec
     const auto design = design_of(layout, diagnostics);
     INFO(written(diagnostics));
     REQUIRE(design);
-    const auto items = make_items(records, design->items, design->grouping, {}, Date{2026, 11, 2}, diagnostics);
+    const auto items = make_items(records, design->items, design->grouping, {}, printing, diagnostics);
     REQUIRE_FALSE(items.empty());
     const auto size = label_size(*design, items.front(), diagnostics);
     REQUIRE(size);
@@ -72,7 +75,7 @@ TEST_CASE("boxes lie where they should", "[layout]") {
                                           diagnostics);
             INFO(written(diagnostics));
             REQUIRE(design);
-            const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+            const auto items = make_items(records, ItemKind::dyes, {}, {}, printing, diagnostics);
             std::string expected = one.body.substr(cut + 10);
             while (expected.ends_with("\n\n"))
                 expected.pop_back();
@@ -216,7 +219,7 @@ TEST_CASE("text on a swatch is black or white by contrast", "[layout]") {
     Records records = sample_records();
     const auto ink_on = [&](Rgb colour) {
         records.dyes[0].swatches[2].colour->value = colour;
-        const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+        const auto items = make_items(records, ItemKind::dyes, {}, {}, printing, diagnostics);
         const auto label = place_label(*design, items.front(), {mm(40), mm(20)}, typesetter(), diagnostics);
         for (const DisplayItem& item : label.front->items) {
             if (const auto* run = std::get_if<DrawRun>(&item)) return run->colour;
@@ -256,7 +259,7 @@ TEST_CASE("a colour that reaches the edge runs on into the bleed, and nothing el
                   diagnostics);
     REQUIRE(design);
     const Records records = sample_records();
-    const auto items = make_items(records, ItemKind::dyes, {}, {}, Date{2026, 11, 2}, diagnostics);
+    const auto items = make_items(records, ItemKind::dyes, {}, {}, printing, diagnostics);
     const auto label = place_label(*design, items.front(), {mm(40), mm(20)}, typesetter(), diagnostics);
     std::vector<std::string> rects;
     for (const DisplayItem& item : label.front->items) {

@@ -40,8 +40,22 @@ TEST_CASE("some treatments shut each other out", "[records]") {
     CHECK(clash("dry flat", "dry line shade"));
     CHECK(clash("no iron", "iron no steam"));
     CHECK(clash("dry clean P", "no dry clean"));
+    CHECK(clash("no wash", "tumble low"));
+    CHECK(clash("oxygen bleach", "no wash"));
+    CHECK_FALSE(clash("no wash", "wet clean")); // not at home, but by one who knows how
+    CHECK_FALSE(clash("no wash", "no tumble"));
     CHECK_FALSE(clash("no tumble", "dry flat"));
     CHECK_FALSE(clash("iron low", "iron no steam"));
     CHECK_FALSE(clash("dry clean P", "wet clean gentle"));
     CHECK_FALSE(clash("no wash", "no bleach"));
+}
+
+TEST_CASE("what a list of treatments leaves out is told in printing order", "[records]") {
+    using enum CareProcess;
+    CHECK(processes_left_out({*find_care("no iron"), *find_care("hand wash")}) ==
+          std::vector{bleach, dry, professional});
+    CHECK(processes_left_out({}).size() == 5);
+    const std::vector whole = {*find_care("hand wash"), *find_care("no bleach"), *find_care("no tumble"),
+                               *find_care("no iron"), *find_care("no wet clean")};
+    CHECK(processes_left_out(whole).empty());
 }

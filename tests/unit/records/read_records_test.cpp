@@ -120,22 +120,73 @@ TEST_CASE("fibres keep the order written, whatever adds up to a hundred", "[reco
     REQUIRE(base.fibres.size() == 2);
     CHECK(base.fibres[0].name == "silk");
     CHECK(base.fibres[1].share == percent(65));
-    CHECK(base.skein_length.in_m() == Approx(399.5928));
+    CHECK(base.skein.length.value.in_m() == Approx(399.5928));
     REQUIRE(base.care.size() == 2);
     CHECK(base.care[0].key == "no bleach"); // as written; printing puts it in order
+}
+
+TEST_CASE("what is said of the wool, and what is not", "[records]") {
+    const Records records =
+        read("studio: {name: Q, care: words and symbols}\n"
+             "bases:\n  - {id: a, name: A, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}}\n"
+             "  - {id: b, name: B, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}, superwash: yes,"
+             " name the breed: no, virgin wool: yes, spun: carded, care: [no wash], care from: own test}\n"
+             "  - {id: c, name: C, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}, superwash: 50 %}\n");
+    CHECK(records.studio.care_style == CareStyle::both);
+    const Base& silent = records.base("a");
+    CHECK_FALSE(silent.superwash);
+    CHECK_FALSE(silent.names_breed.has_value());
+    CHECK_FALSE(silent.virgin_wool.has_value());
+    CHECK_FALSE(silent.spinning);
+    CHECK_FALSE(silent.care_source);
+    CHECK(silent.care_spot.line == 3);
+    const Base& full = records.base("b");
+    CHECK(full.superwash == Superwash{true});
+    CHECK(full.names_breed == false);
+    CHECK(full.virgin_wool == true);
+    CHECK(full.spinning == Spinning::carded);
+    CHECK(full.care_source == CareSource::own_test);
+    CHECK(full.care_spot.column > 100);
+    CHECK(records.base("c").superwash == Superwash{percent(50)});
 }
 
 TEST_CASE("a base remembers in which units it was written", "[records]") {
     const Records records =
         read("bases:\n  - {id: a, name: A, fibre: {wool: 100 %}, skein: {weight: 3.5 oz, length: 437 yd}}\n"
              "  - {id: b, name: B, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 437 yd}}\n"
-             "  - {id: c, name: C, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 400 m}}\n");
-    CHECK(records.base("a").mass_in_imperial);
-    CHECK(records.base("a").length_in_imperial);
-    CHECK_FALSE(records.base("b").mass_in_imperial);
-    CHECK(records.base("b").length_in_imperial);
-    CHECK_FALSE(records.base("c").mass_in_imperial);
-    CHECK_FALSE(records.base("c").length_in_imperial);
+             "  - {id: c, name: C, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 400 m}}\n"
+             "  - {id: d, name: D, fibre: {wool: 100 %}, skein: {weight: 100 g (3.5 oz), length: 437 yd / 400 m}}\n");
+    const auto written = [&](const char* id) {
+        const auto& [mass, length] = records.base(id).skein;
+        return std::array{mass.metric.has_value(), mass.imperial.has_value(), length.metric.has_value(),
+                          length.imperial.has_value()};
+    };
+    CHECK(written("a") == std::array{false, true, false, true});
+    CHECK(written("b") == std::array{true, false, false, true});
+    CHECK(written("c") == std::array{true, false, true, false});
+    CHECK(written("d") == std::array{true, true, true, true});
+    const SkeinSize& both = records.base("d").skein;
+    CHECK(both.mass.value == grams(100));
+    CHECK(both.mass.imperial->number() == Approx(28.349523125 * 3.5));
+    CHECK(both.length.value.in_m() == Approx(399.5928)); // the first is the one that is worked with
+    CHECK(*both.length.metric == metres(400));
+}
+
+TEST_CASE("a lot may have skeins of other weights", "[records]") {
+    const Records records =
+        read("studio: {name: S, currency: EUR}\n"
+             "bases: [{id: q, name: Q, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 400 m}}]\n"
+             "lots: [{id: a, colourway: C, base: q, skeins: 12, skein weight: 20 g,"
+             " odd skeins: {7: 63 g, 9: {weight: 2 oz, price: 16.00}}}]\n");
+    const Lot& lot = records.lots.at(0);
+    CHECK(lot.skein_mass->value == grams(20));
+    REQUIRE(lot.odd_skeins.size() == 2);
+    CHECK(lot.odd_skeins[0].number == 7);
+    CHECK(lot.odd_skeins[0].mass.value == grams(63));
+    CHECK_FALSE(lot.odd_skeins[0].price);
+    CHECK(lot.odd_skeins[1].number == 9);
+    CHECK(lot.odd_skeins[1].mass.imperial.has_value());
+    CHECK(lot.odd_skeins[1].price->minor == 1600);
 }
 
 TEST_CASE("hazard codes are kept as the sheet gives them, joined without blanks", "[records]") {

@@ -1,0 +1,89 @@
+#include "facts/check_lots.h"
+
+#include "base/number.h"
+#include "base/words.h"
+#include "facts/lot_code.h"
+#include "facts/skein_numbers.h"
+#include "facts/wording.h"
+
+namespace dyeleaf {
+
+namespace {
+
+// Of two that are mistaken for each other, the later in the records is the one to change.
+void check_look_alikes(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    for (const Lot& other : records.lots) {
+        if (&other == &lot || !read_alike(other.id.value, lot.id.value)) continue;
+        const bool is_later = &lot > &other; // both are of one vector
+        const Id& earlier = is_later ? other.id : lot.id;
+        const Id& later = is_later ? lot.id : other.id;
+        diagnostics.warning(later.spot,
+                            "lot " + in_quotes(later.value) + " is easily taken for lot " + in_quotes(earlier.value),
+                            "give one of them a code that cannot be read as the other's, if no tag of it is out yet");
+    }
+}
+
+// The year that two figures mean beside another: the nearest.
+int year_of(const std::string& figures, int beside) {
+    const int year = parse_whole(figures).value_or(0);
+    if (figures.size() > 2) return year;
+    const int in_century = beside - beside % 100 + year;
+    if (in_century - beside > 50) return in_century - 100;
+    return beside - in_century > 50 ? in_century + 100 : in_century;
+}
+
+// A code is given out when a lot is begun: it cannot be dry before.
+void check_code_against_day(const LotForm& form, const Lot& lot, Diagnostics& diagnostics) {
+    const auto code = read_lot_code(form, lot.id.value);
+    const auto dyed = known_date(lot.dyed);
+    if (!code || !dyed || code->year.empty()) return;
+    Date begun{year_of(code->year, dyed->year), parse_whole(code->month).value_or(0), 0};
+    Date dry{dyed->year, dyed->month, 0};
+    if (begun.month == 0 || dry.month == 0 || begun.year != dry.year) begun.month = dry.month = 0;
+    if (begun <= dry) return;
+    diagnostics.warning(lot.id.spot,
+                        "lot " + in_quotes(lot.id.value) + " was dyed in " + to_iso(dry) + ", but its code says " +
+                            to_iso(begun),
+                        "look at “dyed” and at the code again: codes are given out when a lot is begun");
+}
+
+void check_form(const LotForm& form, const Lot& lot, Diagnostics& diagnostics) {
+    if (const auto meant = mended_lot_code(form, lot.id.value)) {
+        diagnostics.warning(lot.id.spot, "the lot code " + in_quotes(lot.id.value) + " seems to have a slip in it",
+                            "was " + in_quotes(*meant) + " meant? If not, look at every figure of it");
+    }
+    check_code_against_day(form, lot, diagnostics);
+}
+
+} // namespace
+
+void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    check_look_alikes(records, lot, diagnostics);
+    if (records.studio.lot_codes) check_form(*records.studio.lot_codes, lot, diagnostics);
+    if (!fits_gs1(lot.id.value)) {
+        diagnostics.warning(lot.id.spot,
+                            "the lot code " + in_quotes(lot.id.value) + " cannot go into a GS1 code to scan",
+                            "that takes 20 characters at the most; on the tag it prints as it is");
+    }
+}
+
+void check_skeins(const Lot& lot, Diagnostics& diagnostics) {
+    const auto for_sale = static_cast<int>(skeins_for_sale(lot).size());
+    const int spoilt = lot.skeins - for_sale;
+    const std::string which = "lot " + in_quotes(lot.id.value);
+    if (for_sale == 0) {
+        diagnostics.warning(lot.spot, "every skein of " + which + " is spoilt, so none gets a tag",
+                            "“spoilt” lists the numbers of those that are not for sale");
+    } else if (spoilt > for_sale) {
+        diagnostics.warning(lot.spot,
+                            "of " + which + " more skeins are spoilt (" + std::to_string(spoilt) + ") than for sale (" +
+                                std::to_string(for_sale) + ")",
+                            "“spoilt” lists the numbers of those that are not for sale, not of the good ones");
+    }
+    if (lot.alternate && for_sale == 1) {
+        diagnostics.warning(lot.spot, which + " has one skein for sale, and its tag says to alternate two",
+                            "delete “alternate: yes”");
+    }
+}
+
+} // namespace dyeleaf
