@@ -113,6 +113,10 @@ struct SwatchBox {
 struct Picture {
     std::string file; // PNG, found beside the layout
 };
+// A drawing that the program knows, as wide as its height asks for.
+struct SymbolBox {
+    std::string symbol; // a symbol fact
+};
 struct Rule {
     Length thickness = pt(0.5);
     Rgb colour{};
@@ -135,7 +139,7 @@ struct Blank {
 };
 
 using BoxKind =
-    std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, Picture, Rule, Caution, HoleMark, Blank>;
+    std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, Picture, Rule, Caution, HoleMark, Blank>;
 
 struct Box {
     BoxKind kind = Blank{};

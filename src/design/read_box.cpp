@@ -17,8 +17,8 @@ namespace {
 
 constexpr LengthRange any_length{mm(0), metres(2)};
 
-constexpr std::array kinds = {"column", "row",     "grid", "layers",  "repeat", "table", "text",
-                              "swatch", "picture", "rule", "caution", "hole",   "blank"};
+constexpr std::array kinds = {"column", "row",    "grid",    "layers", "repeat",  "table", "text",
+                              "swatch", "symbol", "picture", "rule",   "caution", "hole",  "blank"};
 
 std::string known_kinds() {
     return joined({kinds.begin(), kinds.end()}, ", ");
@@ -137,6 +137,15 @@ SwatchBox read_swatch(const Node& node, Fields& fields, const BoxContext& contex
     return swatch;
 }
 
+SymbolBox read_symbol(const Node& node, const BoxContext& context) {
+    SymbolBox box;
+    if (const auto name = read_text(node, "symbol", context.styles.diagnostics)) {
+        box.symbol = *name;
+        find_fact(*name, node.spot, {FactKind::symbol}, context);
+    }
+    return box;
+}
+
 Rule read_rule(const Node& node, Fields& fields, Diagnostics& diagnostics) {
     Rule rule;
     rule.thickness = read_length(node, "rule", {pt(0.25), mm(20)}, diagnostics).value_or(rule.thickness);
@@ -176,6 +185,7 @@ BoxKind read_kind(std::string_view kind, const Node& value, Fields& fields, cons
     Diagnostics& diagnostics = context.styles.diagnostics;
     if (kind == "text") return read_text_box(value, fields, context);
     if (kind == "swatch") return read_swatch(value, fields, context);
+    if (kind == "symbol") return read_symbol(value, context);
     if (kind == "caution") return read_caution(value, fields, context);
     if (kind == "table") return read_table(value, fields, context);
     if (kind == "picture") return read_picture(value, context);

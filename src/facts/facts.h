@@ -34,6 +34,7 @@ struct Patch {
 struct Symbol {
     std::string key;
     std::string description; // for readers who cannot see it
+    bool mono = false;       // drawn without colour
 };
 
 class Facts;

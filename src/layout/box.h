@@ -2,7 +2,9 @@
 #pragma once
 
 #include "design/design.h"
+#include "display/display_list.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -39,12 +41,16 @@ struct PatchBox {
     Patch patch;
     std::vector<FilledBox> children; // stacked on the colour
 };
+struct SymbolMark {
+    Symbol symbol;
+    std::shared_ptr<const DisplayList> drawing;
+};
 struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
-using FilledKind =
-    std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark, FilledBlank>;
+using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
+                                FilledBlank, SymbolMark>;
 
 struct FilledBox {
     FilledKind kind = FilledBlank{};

@@ -24,6 +24,7 @@ bool is_caution(const Zone& zone) {
 }
 
 std::string subject_of(const Zone& zone) {
+    if (zone.kind == Zone::Kind::symbol) return "the symbol " + sample(zone.text);
     return (is_caution(zone) ? "the caution " : "the text ") + sample(zone.text);
 }
 
@@ -97,6 +98,11 @@ class LabelCheck {
             note(false, misfit.box, subject + " is " + excess + " too wide for its place",
                  "shorten what it holds, or give it more width in the layout");
             return;
+        case Misfit::Kind::small_symbol:
+            note(misfit.is_caution, misfit.box,
+                 "the symbol " + sample(misfit.text) + " is " + excess + " too low to be told",
+                 "give it more height in the layout");
+            return;
         }
     }
 
@@ -134,6 +140,7 @@ class LabelCheck {
     static std::optional<std::string> disturbs(const Zone& other, bool later) {
         switch (other.kind) {
         case Zone::Kind::words: return "the text " + sample(other.text);
+        case Zone::Kind::symbol: return "the symbol " + sample(other.text);
         case Zone::Kind::caution: return later ? std::optional{"the caution " + sample(other.text)} : std::nullopt;
         case Zone::Kind::colour: return "a colour";
         case Zone::Kind::picture: return "a picture";
@@ -183,7 +190,7 @@ bool inside_ellipse(Rect rect, Size size, Length safe) {
 } // namespace
 
 bool is_text(const Zone& zone) {
-    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution;
+    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution || zone.kind == Zone::Kind::symbol;
 }
 
 bool keeps_inside(const Zone& zone, Size size, const Shape& shape) {

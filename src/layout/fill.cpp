@@ -1,6 +1,7 @@
 #include "layout/fill.h"
 
 #include "base/overloaded.h"
+#include "symbols/symbols.h"
 
 #include <algorithm>
 #include <string_view>
@@ -124,6 +125,15 @@ std::optional<FilledKind> fill_patch(const SwatchBox& swatch, const Facts& facts
     return PatchBox{*patch, fill_all(swatch.holds, facts)};
 }
 
+std::optional<FilledKind> fill_symbol(const SymbolBox& box, const Facts& facts) {
+    const auto value = facts.find(box.symbol);
+    const auto* symbol = value ? std::get_if<Symbol>(&*value) : nullptr;
+    if (symbol == nullptr) return std::nullopt;
+    auto drawing = symbol_drawing(symbol->key, symbol->mono);
+    if (drawing == nullptr) return std::nullopt;
+    return SymbolMark{*symbol, std::move(drawing)};
+}
+
 // A container whose boxes are all left out goes with them, unless its size or dress is there to be seen.
 bool is_empty(const FilledKind& kind) {
     if (const auto* flow = std::get_if<Flow>(&kind)) return flow->children.empty();
@@ -172,6 +182,7 @@ std::optional<FilledBox> fill(const Box& box, const Facts& facts) {
                                  [&](const Table& table) -> Result { return fill_table(table, facts); },
                                  [&](const Text& text) -> Result { return fill_text(text, facts); },
                                  [&](const SwatchBox& swatch) -> Result { return fill_patch(swatch, facts); },
+                                 [&](const SymbolBox& symbol) -> Result { return fill_symbol(symbol, facts); },
                                  [&](const Caution& caution) -> Result { return fill_caution(caution, facts); },
                                  [](const Picture& picture) -> Result { return picture; },
                                  [](const Rule& rule) -> Result { return rule; },

@@ -1,6 +1,7 @@
 #include "layout/measure.h"
 
 #include "base/overloaded.h"
+#include "symbols/least_size.h"
 
 #include <algorithm>
 #include <numeric>
@@ -129,6 +130,12 @@ struct ContentMeasure {
     Size operator()(const Words& words) const { return set_words(words, width, trial).extent(); }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
     Size operator()(const Picture&) const { return {}; }
+    Size operator()(const SymbolMark& mark) const {
+        const Size drawn = mark.drawing->size;
+        const bool fixed = box.height && box.height->is_fixed();
+        const Length height = fixed ? box.height->length() : symbol_rules(mark.symbol.key).least_height;
+        return {height * (drawn.width / drawn.height), height};
+    }
     Size operator()(const Rule& rule) const { return {rule.thickness, rule.thickness}; }
     Size operator()(const HoleMark& hole) const { return {hole.diameter, hole.diameter}; }
     Size operator()(const FilledBlank& blank) const {

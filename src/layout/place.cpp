@@ -4,6 +4,7 @@
 #include "facts/colour.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
+#include "symbols/least_size.h"
 
 #include <algorithm>
 #include <array>
@@ -23,7 +24,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"", "grid", "layers", "table", "text", "swatch", "picture", "rule", "hole", "blank"};
+    constexpr std::array names = {"",        "grid", "layers", "table", "text",  "swatch",
+                                  "picture", "rule", "hole",   "blank", "symbol"};
     return names.at(box.kind.index());
 }
 
@@ -136,6 +138,7 @@ class Placer {
                        [&](const Rule& rule) { place_rule(rule, rect); },
                        [&](const HoleMark&) { place_hole(box, rect, context); },
                        [](const FilledBlank&) {},
+                       [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
                    },
                    filled.kind);
     }
@@ -347,6 +350,23 @@ class Placer {
         std::vector<Length> dash;
         if (rule.dashed) dash = {rule.thickness * 3, rule.thickness * 3};
         list_->items.emplace_back(StrokePath{path, rule.colour, rule.thickness, std::move(dash)});
+    }
+
+    // As large as fits, in the middle. A hazard's pictogram is a caution like its words.
+    void place_symbol(const SymbolMark& mark, const Box& box, Rect rect, const Context& context) {
+        const Size drawn = mark.drawing->size;
+        const double scale = std::min(rect.size.width / drawn.width, rect.size.height / drawn.height);
+        const Size size{drawn.width * scale, drawn.height * scale};
+        const Rect place{rect.centre() - Point{size.width / 2, size.height / 2}, size};
+        list_->items.emplace_back(Group{
+            mark.drawing, Transform::move(place.origin).after(Transform{scale, 0, 0, scale, {}, {}}), std::nullopt});
+        const SymbolRules rules = symbol_rules(mark.symbol.key);
+        result_.zones.push_back({rules.is_hazard ? Zone::Kind::caution : Zone::Kind::symbol,
+                                 context.to_label.bounds(place), &box, mark.symbol.description});
+        if (!fits(rules.least_height, size.height)) {
+            result_.misfits.push_back({Misfit::Kind::small_symbol, &box, rules.least_height - size.height,
+                                       mark.symbol.description, rules.is_hazard});
+        }
     }
 
     void place_hole(const Box& box, Rect rect, const Context& context) {
