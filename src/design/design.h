@@ -138,8 +138,8 @@ struct Blank {
     Extent extent = Extent::share(1);
 };
 
-using BoxKind =
-    std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, Picture, Rule, Caution, HoleMark, Blank>;
+using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, Picture, Rule,
+                             Caution, HoleMark, Blank>;
 
 struct Box {
     BoxKind kind = Blank{};

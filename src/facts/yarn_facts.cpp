@@ -47,36 +47,29 @@ const Vocabulary& fibre_vocabulary() {
     return vocabulary;
 }
 
-struct CareView {
-    Care care;
-    CareStyle style;
-};
-
 const Vocabulary& care_vocabulary() {
-    using Row = Rows<CareView>;
+    using Row = Rows<Care>;
     static const Vocabulary vocabulary{
         "treatment",
         {
-            Row::text("care.words", "what to do, in words; not there where the studio wants symbols alone",
-                      [](const CareView& v, const Manner& m) -> Text {
-                          if (v.style == CareStyle::symbols) return std::nullopt;
-                          return care_words(m.language, v.care);
-                      }),
-            Row::symbol("care.symbol", "its symbol, there only where the studio wants symbols",
-                        [](const CareView& v, const Manner& m) -> std::optional<Symbol> {
-                            if (v.style == CareStyle::words) return std::nullopt;
-                            return Symbol{"care/" + std::string{v.care.key}, care_words(m.language, v.care)};
+            Row::text("care.words", "what to do, in words",
+                      [](const Care& care, const Manner& m) { return care_words(m.language, care); }),
+            Row::symbol("care.symbol", "its symbol",
+                        [](const Care& care, const Manner& m) {
+                            return Symbol{"care/" + std::string{care.key}, care_words(m.language, care)};
                         },
-                        {"", "drawn for the recorded treatment", "ISO 3758"}),
+                        {"", "drawn for the recorded treatment", "ISO 3758:2023"}),
         }};
     return vocabulary;
 }
 
-std::vector<CareView> care_views(const BaseView& view) {
-    std::vector<CareView> views;
-    for (const Care& care : in_process_order(view.base->care))
-        views.push_back({care, view.records->studio.care_style});
-    return views;
+std::vector<Care> care_in_order(const BaseView& view) {
+    return in_process_order(view.base->care);
+}
+
+// What the studio wants on its tags is asked for once, here.
+std::vector<Care> care_if(const BaseView& view, CareStyle unwanted) {
+    return view.records->studio.care_style == unwanted ? std::vector<Care>{} : care_in_order(view);
 }
 
 Text regain(const BaseView& view, const Manner& m) {
@@ -202,10 +195,18 @@ const Vocabulary& base_vocabulary() {
                 [](const BaseView& v, const Manner& m) { return provenance(m.language, *v.base, v.records->studio); },
                 {"", "the base's origin and the studio's “made in”, as recorded", ""}),
             Row::text("base.care", "its care in words, on one line",
+                      [](const BaseView& v, const Manner& m) { return care_words(m.language, care_in_order(v)); },
+                      {"", "in the order wash, bleach, dry, iron, professional", "ISO 3758:2023"}),
+            Row::list("base.care_list", "the same one by one", care_vocabulary(), care_in_order,
+                      {"", "in the order wash, bleach, dry, iron, professional", "ISO 3758:2023"}),
+            Row::text("base.care.words", "its care in words, not there where the studio wants symbols alone",
                       [](const BaseView& v, const Manner& m) {
-                          return care_words(m.language, in_process_order(v.base->care));
-                      }),
-            Row::list("base.care_list", "the same one by one", care_vocabulary(), care_views),
+                          return care_words(m.language, care_if(v, CareStyle::symbols));
+                      },
+                      {"", "as the studio's “care” has it", ""}),
+            Row::list("base.care_symbols", "its care one by one, there only where the studio wants symbols",
+                      care_vocabulary(), [](const BaseView& v) { return care_if(v, CareStyle::words); },
+                      {"", "as the studio's “care” has it", ""}),
             Row::text("base.care.proposed", "the gentlest care that its fibres usually get; nobody recorded it",
                       proposed,
                       {"", "gentlest need among the fibres, superwash only for its own share", "common practice"}),

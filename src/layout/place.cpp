@@ -4,7 +4,7 @@
 #include "facts/colour.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
-#include "symbols/least_size.h"
+#include "symbols/symbols.h"
 
 #include <algorithm>
 #include <array>

@@ -5,7 +5,7 @@
 
 #include <string_view>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 // Bars below are written as a count: 0, 1 (mild) or 2 (very mild).
 DisplayList wash(std::string_view temperature, int bars);
@@ -26,4 +26,4 @@ DisplayList professional(std::string_view letter, int bars);
 DisplayList no_dry_clean();
 DisplayList no_wet_clean();
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

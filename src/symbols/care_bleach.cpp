@@ -1,7 +1,7 @@
 #include "symbols/care.h"
 #include "symbols/care_parts.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 // An equilateral triangle; the two lines run parallel to its left side.
 DisplayList bleach(Bleach bleach) {
@@ -12,4 +12,4 @@ DisplayList bleach(Bleach bleach) {
     return care_sheet(width, std::move(ink));
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -1,7 +1,7 @@
 #include "symbols/care.h"
 #include "symbols/care_parts.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -38,4 +38,4 @@ DisplayList natural_drying(Drying drying, bool shade) {
     return care_sheet(width, std::move(ink));
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -1,7 +1,7 @@
 #include "symbols/care.h"
 #include "symbols/care_parts.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -29,4 +29,4 @@ DisplayList iron_without_steam() {
                        care_line("M 42 76 V 97.5 M 66 76 V 97.5"), care_line("M 28 74 L 80 97.5 M 80 74 L 28 97.5")});
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -2,14 +2,14 @@
 
 #include <utility>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 DisplayList care_sheet(double width, Ink ink) {
-    return {{units(width), units(100)}, std::move(ink)};
+    return {{units(width), symbol_height}, std::move(ink)};
 }
 
 StrokePath care_line(std::string_view path) {
-    return care_line(path_of(path));
+    return care_line(outline(path));
 }
 
 StrokePath care_line(Path path) {
@@ -36,9 +36,9 @@ Ink dots(int count, Point centre) {
     constexpr double pitch = 17;
     Ink ink;
     for (int i = 0; i < count; ++i) {
-        ink.emplace_back(dot(centre + at(pitch * (i - (count - 1) / 2.0), 0), units(5)));
+        ink.emplace_back(black(circle_path(centre + at(pitch * (i - (count - 1) / 2.0), 0), units(5))));
     }
     return ink;
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

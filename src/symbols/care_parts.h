@@ -6,7 +6,7 @@
 
 #include "symbols/pen.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 inline constexpr Length care_weight = units(5);
 // The lines on which the strokes of a figure run at its top and foot; the ink reaches half a stroke further.
@@ -26,4 +26,4 @@ Ink cross(double width);
 // Dots side by side, centred on a point.
 Ink dots(int count, Point centre);
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

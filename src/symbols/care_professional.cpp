@@ -2,7 +2,7 @@
 #include "symbols/care_parts.h"
 #include "symbols/figures.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -38,4 +38,4 @@ DisplayList no_wet_clean() {
     return crossed(circle("W"));
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -2,7 +2,7 @@
 #include "symbols/care_parts.h"
 #include "symbols/figures.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -40,11 +40,12 @@ DisplayList hand_wash(int bar_count) {
     ink.emplace_back(care_line("M 8.4 18 C 13.7 18 17.6 26 22.9 26 C 28.2 26 32.1 18 37.4 18 C 39 18 40.6 18.8 42 20 "
                                "M 87.6 23.4 C 90.4 20.8 92.4 18 95.6 18"));
     // Pointing down, from the pinky's side to the thumb; its lines are a little finer, for they stand close.
-    const Path hand = path_of("M 10.5 -46.9 V -22 C 10.5 -17 17 -14 17 -5 V 12 C 17 17.6 8.5 17.6 8.5 12 V 0 "
-                              "M 8.5 12 V 18 C 8.5 23.6 0 23.6 0 18 V 0 M 0 18 V 19 C 0 24.6 -8.5 24.6 -8.5 19 V 0 "
-                              "M -8.5 15 C -8.5 20.6 -17 20.6 -17 15 V -2 L -22.4 6.4 C -25.6 11 -31.6 7 -29 2 "
-                              "L -18.6 -16 C -16 -20.4 -10.5 -20 -10.5 -26 V -39.3");
-    ink.emplace_back(stroked(transformed(hand, Transform::move(at(60, 47)).after(turned_about({}, 20))), units(4.2)));
+    const Path hand = outline("M 60.5 3.1 V 28 C 60.5 33 67 36 67 45 V 62 C 67 67.6 58.5 67.6 58.5 62 "
+                              "V 50 M 58.5 62 V 68 C 58.5 73.6 50 73.6 50 68 V 50 M 50 68 V 69 C 50 "
+                              "74.6 41.5 74.6 41.5 69 V 50 M 41.5 65 C 41.5 70.6 33 70.6 33 65 V 48 L "
+                              "27.6 56.4 C 24.4 61 18.4 57 21 52 L 31.4 34 C 34 29.6 39.5 30 39.5 24 V "
+                              "10.7");
+    ink.emplace_back(stroked(transformed(hand, turned_by(20, at(10, -3))), units(4.2)));
     return tub_sheet(std::move(ink), bar_count);
 }
 
@@ -54,4 +55,4 @@ DisplayList no_wash() {
     return care_sheet(width, std::move(ink));
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

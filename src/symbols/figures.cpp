@@ -7,7 +7,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -57,11 +57,11 @@ Path figures_path(std::string_view figures, Point centre) {
     Path path;
     for (const char name : figures) {
         const Figure& figure = figure_of(name);
-        const Path one = transformed(path_of(figure.path), Transform::move(corner));
+        const Path one = transformed(outline(figure.path), Transform::move(corner));
         path.insert(path.end(), one.begin(), one.end());
         corner.x += units(figure.width + gap);
     }
     return path;
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

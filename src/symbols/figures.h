@@ -5,10 +5,10 @@
 
 #include <string_view>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 // The digits of a washing temperature, or P, F or W, centred on a point. Requires: figures that are drawn here; any
 // other throws std::logic_error.
 Path figures_path(std::string_view figures, Point centre);
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -1,39 +1,52 @@
-#include "symbols/ghs.h"
+#include "symbols/ghs_symbols.h"
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
-// A test tube that pours to the left, and the drops that fall from it.
-Ink pouring() {
-    const Path tube = path_of("M 30 31.6 H 47.4 C 51.6 31.6 51.6 38.4 47.4 38.4 H 30 V 39.6 H 27.4 V 30.4 H 30 Z "
-                              "M 32 36.6 H 40 V 33.4 H 32 Z");
-    const Path drop = path_of("M 29 42.4 C 30.6 45.6 31.4 46.8 31.4 48.2 C 31.4 51.4 26.6 51.4 26.6 48.2 "
-                              "C 26.6 46.8 27.4 45.6 29 42.4 Z");
-    return {filled(transformed(tube, turned_about(at(29, 35), -35))), filled(drop)};
+// What pours to the right; the same pours to the left.
+std::vector<FillPath> tube_and_drop() {
+    const Transform aslant = turned_by(44, {mm(1.3), mm(-1.85)});
+    return {
+        // Drawn flat: glass with a lip, the room inside, and the liquid, whose surface is level after the turn.
+        black(transformed(
+            outline("M 43 44.8 L 59.4 44.8 L 59.4 43.6 L 62 43.6 L 62 56.4 L 59.4 56.4 L 59.4 55.2 L 43 55.2 "
+                    "C 40 55.2 37.8 53 37.8 50 C 37.8 47 40 44.8 43 44.8 Z"),
+            aslant)),
+        white(transformed(outline("M 43 46.8 L 59.6 46.8 L 59.6 53.2 L 43 53.2 C 41.2 53.2 39.8 51.8 39.8 50 "
+                                  "C 39.8 48.2 41.2 46.8 43 46.8 Z"),
+                          aslant)),
+        black(transformed(outline("M 48 53.4 L 55 46.6 L 60 46.6 L 60 53.4 Z"), aslant)),
+        black(outline("M 66.6 45.6 C 67.8 47.8 68.9 49.2 68.9 50.8 C 68.9 52.2 67.9 53.1 66.6 53.1 "
+                      "C 65.3 53.1 64.3 52.2 64.3 50.8 C 64.3 49.2 65.4 47.8 66.6 45.6 Z")),
+    };
+}
+
+// Seen from above, drawn flat: four fingers to the left, the thumb below, the arm to the right.
+Path hand() {
+    return transformed(outline("M 76.4 47 L 63.6 46 C 62.4 50.4 57.4 50.6 55.8 47 C 55.3 45.9 55.1 44.8 55.3 43.6 "
+                               "L 41.5 43.2 C 39.5 43.2 39.5 46.4 41.5 46.4 L 48.5 46.6 L 48.5 47.4 "
+                               "L 37.6 47.2 C 35.5 47.2 35.5 50.4 37.6 50.4 L 48.5 50.5 L 48.5 51.3 "
+                               "L 38.6 51.4 C 36.6 51.4 36.6 54.5 38.6 54.5 L 48.5 54.4 L 48.5 55.2 "
+                               "L 42.2 55.5 C 40.4 55.5 40.4 58.3 42.2 58.3 L 49.4 58.3 "
+                               "C 48.4 59.2 47 60 45.2 60.8 C 43.3 61.8 44.6 64.4 46.6 63.8 C 51 62.4 53.6 60 56.6 58 "
+                               "C 59 56.3 61 55.5 63.4 54.6 L 74.2 50.7 Z"),
+                       turned_by(-22, {mm(1.02), mm(1.47)}));
 }
 
 } // namespace
 
 Ink corrosion() {
-    Ink ink = pouring();
-    for (const DisplayItem& item : pouring()) {
-        ink.emplace_back(filled(mirrored(std::get<FillPath>(item).path, 50)));
+    Ink ink;
+    for (const FillPath& part : tube_and_drop()) {
+        ink.emplace_back(part);
+        ink.emplace_back(FillPath{mirrored(part.path), part.colour});
     }
-    // A slab, eaten away below the drop.
-    ink.emplace_back(filled(path_of("M 21 54.6 H 25 L 25.8 57.2 L 27.2 57 L 28.2 59.4 L 30 58.4 L 31.2 59.6 "
-                                    "L 32.2 56.8 L 33.6 57 L 34.4 54.6 H 47 V 63 H 26 C 23 63 21 61.4 21 58.4 Z")));
-    // A hand from the right, likewise.
-    ink.emplace_back(filled(path_of("M 79 54 H 75 L 74.2 56.6 L 72.8 56.4 L 71.8 58.8 L 70 57.8 L 68.8 59 L 67.8 56.2 "
-                                    "L 66.4 56.4 L 65.6 54.2 C 62 54.2 58 53.4 55.2 53.2 C 52.6 53 52.4 56.2 54.8 56.6 "
-                                    "L 60.6 57.6 L 56.6 58.4 C 54.4 59 54.8 62 57 61.8 L 62 61.2 "
-                                    "C 65 63.4 68 64 71 64 L 74.6 63.6 C 77.4 63.2 79 61.4 79 58.6 Z")));
-    const Transform lower = Transform::move(at(0, 2)); // into the middle of the square
-    for (DisplayItem& item : ink) {
-        Path& path = std::get<FillPath>(item).path;
-        path = transformed(path, lower);
-    }
+    // The surface, eaten into; its end runs along the frame.
+    ink.emplace_back(black(outline("M 20.4 61 L 26.8 61 C 27.6 64 29.4 63.6 31 65.2 C 33.4 67.2 37 65 38.2 61 "
+                                   "L 44 61 L 44 70.6 L 30 70.6 Z")));
+    ink.emplace_back(black(hand()));
     return ink;
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

@@ -1,7 +1,9 @@
 #include "symbols/pen.h"
 
 #include "base/number.h"
+#include "base/overloaded.h"
 
+#include <algorithm>
 #include <cmath>
 #include <iterator>
 #include <numbers>
@@ -9,106 +11,124 @@
 #include <string>
 #include <utility>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 namespace {
 
+// Path data, read from left to right.
 class PathReader {
   public:
     explicit PathReader(std::string_view data) : rest_(data) {}
 
-    Path read() {
+    [[nodiscard]] Path read() {
         Path path;
-        for (std::string_view step = word(); !step.empty(); step = word())
-            path.push_back(read_step(step));
+        for (std::string_view letter = word(); !letter.empty(); letter = word())
+            path.push_back(step(letter));
         return path;
     }
 
   private:
-    std::variant<MoveTo, LineTo, CurveTo, ClosePath> read_step(std::string_view step) {
-        if (step == "M") return MoveTo{point()};
-        if (step == "L") return LineTo{point()};
-        if (step == "H") return LineTo{pen_ = {coordinate(), pen_.y}};
-        if (step == "V") return LineTo{pen_ = {pen_.x, coordinate()}};
-        if (step == "Z") return ClosePath{};
-        if (step != "C") throw std::logic_error("a path has the step " + std::string{step});
-        const Point control1 = point();
-        const Point control2 = point();
-        return CurveTo{control1, control2, point()};
+    Path::value_type step(std::string_view letter) {
+        if (letter == "M") return MoveTo{pen_ = point()};
+        if (letter == "L") return LineTo{pen_ = point()};
+        if (letter == "H") return LineTo{pen_ = {length(), pen_.y}};
+        if (letter == "V") return LineTo{pen_ = {pen_.x, length()}};
+        if (letter == "Z") return ClosePath{};
+        if (letter != "C") throw std::logic_error("path data with " + std::string{letter});
+        const CurveTo curve{point(), point(), point()}; // braces: read from left to right
+        pen_ = curve.to;
+        return curve;
     }
-
-    Point point() {
-        const Length x = coordinate();
-        return pen_ = {x, coordinate()};
-    }
-
-    Length coordinate() {
-        const std::string_view text = word();
-        const auto value = parse_decimal(text);
-        if (!value) throw std::logic_error("a path has no number but " + std::string{text});
-        return units(*value);
-    }
-
     std::string_view word() {
-        const std::size_t start = rest_.find_first_not_of(" \n");
-        if (start == std::string_view::npos) return {};
-        const std::size_t end = std::min(rest_.find_first_of(" \n", start), rest_.size());
-        const std::string_view found = rest_.substr(start, end - start);
-        rest_.remove_prefix(end);
+        rest_.remove_prefix(std::min(rest_.find_first_not_of(" \n"), rest_.size()));
+        const std::string_view found = rest_.substr(0, rest_.find_first_of(" \n"));
+        rest_.remove_prefix(found.size());
         return found;
     }
+    Length length() {
+        const std::string_view number = word();
+        const auto value = parse_decimal(number);
+        if (!value) throw std::logic_error("path data with " + std::string{number} + " for a number");
+        return units(*value);
+    }
+    Point point() { return {length(), length()}; }
 
     std::string_view rest_;
     Point pen_; // where the last step ended
 };
 
+Point end_of(const Path::value_type& step) {
+    return std::visit(Overloaded{
+                          [](const ClosePath&) { return Point{}; },
+                          [](const auto& drawn) { return drawn.to; },
+                      },
+                      step);
+}
+
 } // namespace
 
-Path path_of(std::string_view data) {
+Path outline(std::string_view data) {
     return PathReader{data}.read();
 }
 
 Path transformed(const Path& path, const Transform& transform) {
-    Path result;
-    for (const auto& step : path) {
-        if (const auto* move = std::get_if<MoveTo>(&step)) {
-            result.emplace_back(MoveTo{transform.apply(move->to)});
-        } else if (const auto* line = std::get_if<LineTo>(&step)) {
-            result.emplace_back(LineTo{transform.apply(line->to)});
-        } else if (const auto* curve = std::get_if<CurveTo>(&step)) {
-            result.emplace_back(CurveTo{transform.apply(curve->control1), transform.apply(curve->control2),
-                                        transform.apply(curve->to)});
-        } else {
-            result.emplace_back(ClosePath{});
-        }
+    Path result = path;
+    for (auto& step : result) {
+        std::visit(Overloaded{
+                       [&](MoveTo& move) { move.to = transform.apply(move.to); },
+                       [&](LineTo& line) { line.to = transform.apply(line.to); },
+                       [&](CurveTo& curve) {
+                           curve = {transform.apply(curve.control1), transform.apply(curve.control2),
+                                    transform.apply(curve.to)};
+                       },
+                       [](ClosePath&) {},
+                   },
+                   step);
     }
     return result;
 }
 
-Path mirrored(const Path& path, double x) {
-    return transformed(path, {-1, 0, 0, 1, units(2 * x), {}});
+Path mirrored(const Path& path) {
+    return transformed(path, {-1, 0, 0, 1, units(100), {}});
 }
 
-Transform turned_about(Point centre, double degrees) {
+Path symmetric(const Path& right_half) {
+    const Path left = mirrored(right_half);
+    Path result = right_half;
+    // Back along the left half: every step leads to where the one before it ended.
+    for (std::size_t i = left.size() - 1; i > 0; --i) {
+        const Point to = end_of(left[i - 1]);
+        const auto* curve = std::get_if<CurveTo>(&left[i]);
+        if (curve)
+            result.emplace_back(CurveTo{curve->control2, curve->control1, to});
+        else
+            result.emplace_back(LineTo{to});
+    }
+    result.emplace_back(ClosePath{});
+    return result;
+}
+
+Transform turned_by(double degrees, Point and_moved) {
     const double angle = degrees * std::numbers::pi / 180;
     const Transform turn{std::cos(angle), std::sin(angle), -std::sin(angle), std::cos(angle), {}, {}};
-    return Transform::move(centre).after(turn).after(Transform::move({-centre.x, -centre.y}));
+    const Point middle = at(50, 50);
+    return Transform::move(middle + and_moved).after(turn.after(Transform::move(Point{} - middle)));
 }
 
-StrokePath stroked(Path path, Length width, Rgb colour) {
-    return {std::move(path), colour, width, {}, true};
+FillPath black(Path path) {
+    return {std::move(path), {0, 0, 0}};
 }
 
-FillPath filled(Path path, Rgb colour) {
-    return {std::move(path), colour};
+FillPath white(Path path) {
+    return {std::move(path), {1, 1, 1}};
 }
 
-FillPath dot(Point centre, Length radius, Rgb colour) {
-    return {circle_path(centre, radius), colour};
+StrokePath stroked(Path path, Length width) {
+    return {std::move(path), {0, 0, 0}, width, {}, true};
 }
 
 void append(Ink& ink, Ink more) {
     ink.insert(ink.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

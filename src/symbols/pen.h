@@ -1,19 +1,15 @@
-// The pen of every drawing: paths written as short texts on a sheet of 100 units to the height, strokes of one weight.
+// The pen of every drawing. One unit of an outline is a tenth of a millimetre: drawings are 100 units high.
 #pragma once
 
-#include "display/display_list.h"
+#include "symbols/named_drawing.h"
 
 #include <string_view>
 #include <vector>
 
-namespace dyeleaf {
+namespace dyeleaf::drawing {
 
 using Ink = std::vector<DisplayItem>;
 
-inline constexpr Rgb black{0, 0, 0};
-inline constexpr Rgb white{1, 1, 1};
-
-// Drawings are 10 mm high and scaled where they are placed.
 constexpr Length units(double value) {
     return mm(value * 0.1);
 }
@@ -21,21 +17,23 @@ constexpr Point at(double x, double y) {
     return {units(x), units(y)};
 }
 
-// A path in units, written as in SVG's path data with capital letters alone: M and L with a point, H and V with one
-// coordinate, C with three points, Z. A letter stands before every step: "M 0 0 H 10 C 10 5 5 10 0 10 Z". Requires:
-// well-formed; anything else throws std::logic_error, and a test draws every symbol.
-Path path_of(std::string_view data);
+// Path data as SVG writes them (SVG 1.1, 8.3), of which absolute M, L, H, V, C and Z are known, each with its letter;
+// numbers stand between spaces. Throws std::logic_error on anything else: an outline is part of the program.
+Path outline(std::string_view data);
 
 Path transformed(const Path& path, const Transform& transform);
-// Mirrored left to right about the vertical at x.
-Path mirrored(const Path& path, double x);
-// Turned clockwise about a point.
-Transform turned_about(Point centre, double degrees);
+// The same seen in a mirror that stands upright at 50.
+Path mirrored(const Path& path);
+// One closed shape from its right half, an open path that starts and ends at 50.
+Path symmetric(const Path& right_half);
+// Turned clockwise about 50, 50, then moved.
+Transform turned_by(double degrees, Point and_moved);
 
-StrokePath stroked(Path path, Length width, Rgb colour = black); // with round ends and corners
-FillPath filled(Path path, Rgb colour = black); // the inside of a path that runs the other way stays bare
-FillPath dot(Point centre, Length radius, Rgb colour = black);
+FillPath black(Path path);
+FillPath white(Path path);
+// A black line with round ends and corners.
+StrokePath stroked(Path path, Length width);
 
 void append(Ink& ink, Ink more);
 
-} // namespace dyeleaf
+} // namespace dyeleaf::drawing

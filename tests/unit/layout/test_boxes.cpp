@@ -5,6 +5,7 @@
 #include "layout/layout.h"
 #include "project_folder.h"
 #include "sample_records.h"
+#include "symbols/symbols.h"
 
 #include <catch2/catch.hpp>
 
@@ -266,4 +267,51 @@ TEST_CASE("a colour that reaches the edge runs on into the bleed, and nothing el
         if (const auto* fill = std::get_if<FillPath>(&item)) rects.push_back(to_string(around(*fill)));
     }
     CHECK(rects == std::vector<std::string>{"-3,8 46x5", "4,15 32x8"});
+}
+
+namespace {
+
+// One base whose tag shows care in symbols, in a box of this height.
+std::string care_layout(const std::string& height) {
+    return "layout: care\nfor: bases\nshape: {width: 60 mm, height: 40 mm}\nfront:\n  row:\n    gap: 2 mm\n    holds:\n"
+           "      - repeat: base.care_symbols\n        holds:\n          - {symbol: care.symbol, height: " +
+           height + "}\n";
+}
+
+Records symbol_records() {
+    Records records = sample_records();
+    records.studio.care_style = CareStyle::symbols;
+    records.bases.front().care = {*find_care("wash 30 gentle"), *find_care("no bleach")};
+    return records;
+}
+
+} // namespace
+
+TEST_CASE("a symbol is scaled to its box and keeps its shape", "[layout]") {
+    const Records records = symbol_records();
+    Diagnostics diagnostics;
+    const auto design = design_of(care_layout("6 mm"), diagnostics);
+    REQUIRE(design);
+    const auto items = make_items(records, ItemKind::bases, {}, {}, printing, diagnostics);
+    const auto label = place_label(*design, items.front(), {mm(60), mm(40)}, typesetter(), diagnostics);
+    REQUIRE(diagnostics.errors() == 0);
+    const auto& first = std::get<Group>(label.front->items.at(0));
+    CHECK(first.list == symbol_drawing("care/wash 30 gentle", false));
+    CHECK(first.transform.a == Approx(0.6)); // drawn 10 mm high
+    CHECK(first.transform.d == Approx(0.6));
+    const auto& second = std::get<Group>(label.front->items.at(1));
+    CHECK(second.transform.dx.in_mm() == Approx(first.list->size.width.in_mm() * 0.6 + 2));
+}
+
+TEST_CASE("a symbol too small to be told is warned of", "[layout]") {
+    const auto too_low = [](const std::string& height) {
+        std::vector<Diagnostic> found = complaints(care_layout(height), symbol_records());
+        std::erase_if(found, [](const Diagnostic& one) { return !one.message.ends_with("too low to be told"); });
+        return found;
+    };
+    CHECK(too_low("5 mm").empty());
+    const auto found = too_low("4 mm");
+    REQUIRE(found.size() == 2);
+    CHECK(found.front().severity == Severity::warning);
+    CHECK(found.front().message == "“sock”: the symbol “Wash 30 °C, gentle” is 1 mm too low to be told");
 }

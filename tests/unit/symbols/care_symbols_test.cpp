@@ -1,3 +1,5 @@
+#include "symbols/care_symbols.h"
+
 #include "records/care.h"
 
 #include "drawn.h"
@@ -30,11 +32,10 @@ std::size_t more_than(const std::string& key, const std::string& other) {
 TEST_CASE("every treatment has a drawing and every drawing a treatment", "[symbols]") {
     std::vector<std::string> treatments;
     for (const Care& treatment : care_treatments())
-        treatments.push_back(care(treatment.key));
+        treatments.emplace_back(treatment.key);
     std::vector<std::string> drawn;
-    for (const std::string_view key : symbol_keys()) {
-        if (key.starts_with("care/")) drawn.emplace_back(key);
-    }
+    for (const NamedDrawing& drawing : care_symbols())
+        drawn.push_back(drawing.name);
     CHECK(drawn == treatments);
 }
 
@@ -142,4 +143,26 @@ TEST_CASE("the lines in the triangle run parallel to its side, from its foot to 
     CHECK(slope(lines[2], lines[3]) == Approx(left).epsilon(0.01));
     for (const Point end : {lines[1], lines[3]})
         CHECK(slope(triangle[0], end) == Approx(slope(triangle[0], triangle[1])).epsilon(0.01));
+}
+
+TEST_CASE("iron without steam has two jets below the sole, and a cross over them alone", "[symbols]") {
+    const auto ink = inked("care/iron no steam");
+    REQUIRE(ink.size() == 3);
+    CHECK(ink[1].points.size() == 4);
+    CHECK(ink[2].points.size() == 4);
+    for (std::size_t i = 1; i < 3; ++i)
+        CHECK(ink[i].rect.top() > ink[0].rect.bottom());
+}
+
+TEST_CASE("no two symbols are alike", "[symbols]") {
+    std::set<std::string> seen;
+    for (const NamedDrawing& drawing : care_symbols()) {
+        INFO(drawing.name);
+        std::string all;
+        for (const Inked& one : inked("care/" + drawing.name)) {
+            for (const Point p : one.points)
+                all += to_string(p.x) + to_string(p.y);
+        }
+        CHECK(seen.insert(all).second);
+    }
 }

@@ -7,21 +7,16 @@
 #include <stdexcept>
 
 using namespace dyeleaf;
+using namespace dyeleaf::drawing;
 
-TEST_CASE("a path is read as SVG writes it", "[symbols]") {
-    const DisplayList list{{}, {StrokePath{path_of("M 10 20 H 30 V 40 L 5 50 C 5 60 10 70 20 70 Z"), {}, mm(0.1), {}}}};
-    CHECK(dump(list) == "stroke 0.5,2 2.5x5 #000000 0.1mm\n");
-    CHECK(path_of("M 0 0 H 10 Z").size() == 3);
-    CHECK(path_of("").empty());
-    CHECK_THROWS_AS(path_of("M 0 0 l 10 10"), std::logic_error);
-    CHECK_THROWS_AS(path_of("M 0"), std::logic_error);
-}
-
-TEST_CASE("paths are mirrored and turned", "[symbols]") {
-    CHECK(near(std::get<MoveTo>(mirrored(path_of("M 40 7"), 50)[0]).to.x, units(60)));
-    const Point right = std::get<MoveTo>(transformed(path_of("M 50 40"), turned_about(at(50, 50), 90))[0]).to;
-    CHECK(near(right.x, units(60)));
-    CHECK(near(right.y, units(50)));
+TEST_CASE("H and V go on from where the step before ended", "[symbols]") {
+    const Path path = outline("M 10 20 H 30 V 40 C 5 60 10 70 20 70 H 7 Z");
+    REQUIRE(path.size() == 6);
+    CHECK(near(std::get<LineTo>(path[1]).to.x, mm(3)));
+    CHECK(near(std::get<LineTo>(path[1]).to.y, mm(2)));
+    CHECK(near(std::get<LineTo>(path[2]).to.x, mm(3)));
+    CHECK(near(std::get<LineTo>(path[2]).to.y, mm(4)));
+    CHECK(near(std::get<LineTo>(path[4]).to.y, mm(7)));
 }
 
 TEST_CASE("figures are centred and of one height", "[symbols]") {
