@@ -23,10 +23,10 @@ DisplayList iron(int dot_count) {
 
 // The iron is a little lower here, so that steam has room below its sole.
 DisplayList iron_without_steam() {
-    return care_sheet(width,
-                      {care_line("M 34 6.5 H 80 C 86 6.5 89.2 9 90.2 13.4 L 101.5 65.5 H 6.5 "
-                                 "C 7.5 49 19 37.5 38 37.5 H 95.4"),
-                       care_line("M 42 76 V 97.5 M 66 76 V 97.5"), care_line("M 28 74 L 80 97.5 M 80 74 L 28 97.5")});
+    return care_sheet(width, {care_line("M 34 6.5 H 80 C 86 6.5 89.2 8.8 90.2 13 L 101.5 62.5 H 6.5 "
+                                        "C 7.5 47 19 36 38 36 H 95.4"),
+                              care_line("M 42 72.5 V 97.5 M 66 72.5 V 97.5"),
+                              care_line("M 24 72.5 L 84 97.5 M 84 72.5 L 24 97.5")});
 }
 
 } // namespace dyeleaf::drawing
