@@ -62,4 +62,11 @@ Date add_months(const Date& date, int months) {
     return {year, month, std::min(date.day, last_day(year, month))};
 }
 
+bool is_over(const Date& date, const Date& other) {
+    if (date.year != other.year) return date.year < other.year;
+    if (date.month == 0 || other.month == 0) return false;
+    if (date.month != other.month) return date.month < other.month;
+    return date.day != 0 && other.day != 0 && date.day < other.day;
+}
+
 } // namespace dyeleaf

@@ -8,6 +8,10 @@
 
 namespace dyeleaf {
 
+struct Months {
+    int count = 0;
+};
+
 struct Date {
     int year = 0;
     int month = 0; // 1 to 12, 0 where only the year is known
@@ -24,5 +28,8 @@ std::string to_iso(const Date& date);
 // date known to the month stays so; one known to the year moves by whole years, what is over left off. Requires: a
 // sound date, and a result from year 1 to 9999.
 Date add_months(const Date& date, int months);
+
+// Whether `date` is surely over when `other` begins; of two that are one in part, such as 2026 and 2026-11, none is.
+bool is_over(const Date& date, const Date& other);
 
 } // namespace dyeleaf

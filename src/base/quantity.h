@@ -45,5 +45,8 @@ constexpr Percent percent(double value) {
 constexpr Mass operator*(Volume volume, Density density) {
     return grams(volume.number() * density.number());
 }
+constexpr Volume operator/(Mass mass, Density density) {
+    return millilitres(mass.number() / density.number());
+}
 
 } // namespace dyeleaf

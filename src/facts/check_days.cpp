@@ -34,6 +34,7 @@ void check_days(const Jar& jar, const Date& today, Diagnostics& diagnostics) {
     check_day(jar.mixed, which + " was mixed", jar.spot, today, diagnostics);
     for (const TopUp& top_up : jar.topped_up)
         check_day(top_up.on, which + " was topped up", jar.spot, today, diagnostics);
+    if (jar.weighed) check_day(jar.weighed->on, which + " was weighed", jar.spot, today, diagnostics);
 }
 
 void check_days(const Lot& lot, const Date& today, Diagnostics& diagnostics) {

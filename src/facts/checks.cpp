@@ -5,9 +5,10 @@
 #include "facts/check_days.h"
 #include "facts/check_fibres.h"
 #include "facts/check_lots.h"
+#include "facts/check_mix.h"
+#include "facts/check_recipe.h"
 #include "facts/check_yarn.h"
 #include "facts/colour.h"
-#include "facts/mix.h"
 
 #include <variant>
 
@@ -15,30 +16,12 @@ namespace dyeleaf {
 
 namespace {
 
-// Figures in messages, which are not printed and so know no language.
-std::string plain(Mass mass) {
-    return decimal(mass.number(), 3) + " g";
-}
-std::string plain_share(Percent share) {
-    return significant(share.number(), 2) + " %";
-}
-
 void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
                   Diagnostics& diagnostics) {
     const Lab* lab = colour ? std::get_if<Lab>(&colour->value) : nullptr;
     if (lab == nullptr || to_rgb(*lab).in_gamut) return;
     diagnostics.warning(colour->spot, "the colour of " + whose + " is stronger than a screen or printer can show",
                         "the nearest one is printed; lay real yarn beside it");
-}
-
-void check_rounding(const Records& records, const Jar& jar, Diagnostics& diagnostics) {
-    const Mix mix = mix_of(records, jar);
-    if (!rounding_shows(mix)) return;
-    diagnostics.warning(jar.spot,
-                        "weighed in steps of " + plain(records.studio.scale_step) + ", jar " + jar.id.value +
-                            " holds " + plain_share(*mix.strength) + " dye instead of " +
-                            plain_share(*mix.intended_strength),
-                        "mix a larger batch, or weigh it on a finer scale");
 }
 
 } // namespace
@@ -58,7 +41,8 @@ void check_dye(const Records& records, const Dye& dye, const Date& today, Diagno
 
 void check_jar(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
     check_days(jar, today, diagnostics);
-    check_rounding(records, jar, diagnostics);
+    check_mix(records, jar, diagnostics);
+    check_use_by(records, jar, today, diagnostics);
 }
 
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
@@ -81,8 +65,10 @@ void check_facts(const Records& records, const Date& today, Diagnostics& diagnos
         check_jar(records, jar, today, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
-    for (const Lot& lot : records.lots)
+    for (const Lot& lot : records.lots) {
         check_lot(records, lot, today, diagnostics);
+        check_recipe(records, lot, diagnostics);
+    }
 }
 
 } // namespace dyeleaf

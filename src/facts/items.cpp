@@ -2,9 +2,11 @@
 
 #include "facts/card_facts.h"
 #include "facts/cards.h"
+#include "facts/check_recipe.h"
 #include "facts/checks.h"
 #include "facts/dye_facts.h"
 #include "facts/jar_facts.h"
+#include "facts/recipe_facts.h"
 #include "facts/selection.h"
 #include "facts/studio_facts.h"
 #include "facts/yarn_facts.h"
@@ -57,6 +59,10 @@ Facts base_facts(const Records& records, const Base& base, const Facts& studio) 
     return Facts::of(BaseView{&records, &base}, base_vocabulary()).within(studio);
 }
 
+Facts bench_facts(const Records& records, const Lot& lot) {
+    return Facts::of(LotView{&records, &lot}, recipe_vocabulary());
+}
+
 Facts lot_facts(const Records& records, const Lot& lot, const Facts& studio) {
     return Facts::of(LotView{&records, &lot}, lot_vocabulary())
         .within(base_facts(records, records.base(lot.base.value), studio));
@@ -80,7 +86,9 @@ std::vector<Item> lot_items(const Records& records, const Selection& selection, 
     check_lots(records, lots, today, diagnostics);
     std::vector<Item> items;
     for (const Lot* lot : lots) {
-        items.push_back({lot->id.value, lot_facts(records, *lot, studio), lot->spot});
+        check_recipe(records, *lot, diagnostics);
+        items.push_back(
+            {lot->id.value, bench_facts(records, *lot).within(lot_facts(records, *lot, studio)), lot->spot});
     }
     return items;
 }
@@ -121,7 +129,7 @@ std::vector<const Vocabulary*> vocabularies(ItemKind kind, bool grouped) {
         return {&dye_vocabulary(), &card_place_vocabulary(), studio};
     case ItemKind::jars: return {&jar_vocabulary(), studio};
     case ItemKind::skeins: return {&skein_vocabulary(), &lot_vocabulary(), &base_vocabulary(), studio};
-    case ItemKind::lots: return {&lot_vocabulary(), &base_vocabulary(), studio};
+    case ItemKind::lots: return {&recipe_vocabulary(), &lot_vocabulary(), &base_vocabulary(), studio};
     case ItemKind::bases: return {&base_vocabulary(), studio};
     }
     return {};

@@ -3,8 +3,10 @@
 #include "base/words.h"
 #include "facts/date_rows.h"
 #include "facts/hazards.h"
+#include "facts/jar_bench_facts.h"
 #include "facts/jar_label.h"
 #include "facts/jar_wording.h"
+#include "facts/keeping.h"
 #include "facts/mix.h"
 #include "facts/names.h"
 #include "facts/rows.h"
@@ -107,6 +109,12 @@ const Vocabulary& part_vocabulary() {
                       [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); }),
             Row::text("part.mass", "its grams, where they can be known",
                       [](const PartView& v, const Manner& m) { return mass_words(m.language, v.mix, v.part()); }),
+            Row::text("part.volume", "its millilitres of loose powder, where they can be known",
+                      [](const PartView& v, const Manner& m) -> Text {
+                          if (!v.part().volume) return std::nullopt;
+                          return about(volume_words(m.language, *v.part().volume));
+                      },
+                      {"mL", "grams / bulk density; of spoons, their share of two thirds of the jar", "arithmetic"}),
             Row::patch("part.patch", "a dye's deepest swatch",
                        [](const PartView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.part().is_dye) return std::nullopt;
@@ -174,7 +182,7 @@ std::vector<FactRow> mix_rows() {
         Row::text("jar.ratio", "the parts in stated order, with their basis",
                   [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); }),
         Row::text("jar.basis", "how the parts were measured: by weight or by volume",
-                  [](const JarView& v, const Manner& m) { return words(m.language, v.jar->basis); }),
+                  [](const JarView& v, const Manner& m) { return words(m.language, mix_of(v).basis); }),
         Row::text("jar.recipe", "strength and amounts on one line",
                   [](const JarView& v, const Manner& m) { return recipe_words(m.language, mix_of(v)); }),
         Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts),
@@ -218,7 +226,12 @@ std::vector<FactRow> date_rows() {
         Row::text("jar.topped_up", "there only if it was topped up: the last time",
                   [](const JarView& v, const Manner& m) { return topped_up_words(m.language, *v.jar); }),
         Row::text("jar.use_by", "when to stop trusting it, where the dyer says so",
-                  [](const JarView& v, const Manner& m) { return short_date(m.language, v.jar->use_by); }),
+                  [](const JarView& v, const Manner& m) -> Text {
+                      const auto date = use_by_of(v.records->studio, *v.jar);
+                      if (!date) return std::nullopt;
+                      return short_date(m.language, *date);
+                  },
+                  {"", "as recorded, or the day it was mixed and the time it keeps", "calendar months, ISO 8601"}),
         Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots),
     };
 }
@@ -269,7 +282,7 @@ std::vector<FactRow> size_rows() {
 const Vocabulary& jar_vocabulary() {
     static const Vocabulary vocabulary = [] {
         Vocabulary jar{"jar", identity_rows()};
-        for (auto* more : {mix_rows, date_rows, caution_rows, size_rows})
+        for (auto* more : {mix_rows, jar_bench_rows, date_rows, caution_rows, size_rows})
             std::ranges::move(more(), std::back_inserter(jar.rows));
         return jar;
     }();

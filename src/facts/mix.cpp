@@ -61,6 +61,19 @@ Density bulk_of(const Parts& parts) {
     return grams_per_millilitre(1 / volume_of_gram);
 }
 
+// Spoons fill a jar in their own proportions; else powder takes up what its bulk density says.
+void find_volumes(Mix& mix, const MixAmount& amount) {
+    const bool spooned = mix.basis == Basis::volume && amount.holds && !amount.batch && !all_weighed(mix.parts);
+    const double parts = sum(mix.parts, [](const MixPart& part) { return part.parts; });
+    for (MixPart& part : mix.parts) {
+        if (spooned && parts > 0) {
+            part.volume = *amount.holds * (filled * part.parts / parts);
+        } else if (part.mass && part.bulk) {
+            part.volume = *part.mass / *part.bulk;
+        }
+    }
+}
+
 void portion(Parts& parts, Mass whole, Mass step, bool estimated) {
     for (MixPart& part : parts) {
         const Mass exact = whole * (part.share->number() / 100);
@@ -68,10 +81,11 @@ void portion(Parts& parts, Mass whole, Mass step, bool estimated) {
     }
 }
 
-} // namespace
-
-Mix work_out(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
-    Mix mix{std::move(parts), basis, {}, {}, amount.batch, false, false, false};
+Mix with_masses(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
+    Mix mix;
+    mix.parts = std::move(parts);
+    mix.basis = basis;
+    mix.total = amount.batch;
     const bool weighed = !mix.parts.empty() && all_weighed(mix.parts);
     if (weighed) {
         share_by(mix.parts, [](const MixPart& part) { return part.weighed->number(); });
@@ -110,10 +124,13 @@ Mix work_out(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
     return mix;
 }
 
-Mix mix_of(const Records& records, const Jar& jar) {
+Parts parts_of(const Records& records, const Jar& jar, const std::vector<Part>& recorded) {
     Parts parts;
-    for (const Part& part : jar.parts) {
-        MixPart mixed{{}, part.is_dye, part.parts, part.mass, {}, {}, {}};
+    for (const Part& part : recorded) {
+        MixPart mixed;
+        mixed.is_dye = part.is_dye;
+        mixed.parts = part.parts;
+        mixed.weighed = part.mass;
         if (part.is_dye) {
             const Dye& dye = records.dye(part.id.value);
             mixed.name = distinct_name(records, dye);
@@ -126,7 +143,86 @@ Mix mix_of(const Records& records, const Jar& jar) {
         }
         parts.push_back(std::move(mixed));
     }
-    return work_out(std::move(parts), jar.basis, {jar.batch, jar.holds, records.studio.scale_step});
+    return parts;
+}
+
+double share_of(const Mix& mix, const std::string& name) {
+    const auto part = std::ranges::find(mix.parts, name, &MixPart::name);
+    return part == mix.parts.end() || !part->share ? 0 : part->share->number() / 100;
+}
+
+// What is in the jar when nobody can say how much of it was there before.
+Mix of_unknown_strength(Mix mix) {
+    mix.strength = mix.intended_strength = std::nullopt;
+    mix.total = std::nullopt;
+    for (MixPart& part : mix.parts)
+        part.share = {}, part.mass = {}, part.volume = {};
+    return mix;
+}
+
+} // namespace
+
+Mix work_out(std::vector<MixPart> parts, Basis basis, const MixAmount& amount) {
+    Mix mix = with_masses(std::move(parts), basis, amount);
+    find_volumes(mix, amount);
+    return mix;
+}
+
+Mix topped_up(const Mix& in_jar, Mass left, const Mix& added, Mass added_mass, Mass scale_step) {
+    Mix mix = of_unknown_strength(in_jar);
+    mix.total = left + added_mass;
+    mix.masses_estimated = mix.total_estimated = false;
+    if (!in_jar.strength || !added.strength) return mix;
+    mix.shares_estimated = in_jar.shares_estimated || added.shares_estimated;
+    mix.basis = Basis::weight;
+    for (MixPart& part : mix.parts) {
+        const Mass exact = left * share_of(in_jar, part.name) + added_mass * share_of(added, part.name);
+        part.mass = part.weighed = rounded_to(exact, scale_step);
+        part.parts = part.mass->number();
+        part.share = percent(100 * (exact / *mix.total));
+        if (part.bulk) part.volume = *part.mass / *part.bulk;
+    }
+    mix.strength = mix.intended_strength = dye_share(mix.parts);
+    return mix;
+}
+
+Mix first_filling(const Records& records, const Jar& jar) {
+    return work_out(parts_of(records, jar, jar.parts), jar.basis, {jar.batch, jar.holds, records.studio.scale_step});
+}
+
+Mix mix_added(const Records& records, const Jar& jar, const TopUp& top_up) {
+    const std::vector<Part>& parts = top_up.parts.empty() ? jar.parts : top_up.parts;
+    return work_out(parts_of(records, jar, parts), jar.basis, {std::nullopt, std::nullopt, records.studio.scale_step});
+}
+
+std::vector<Mix> mixes_of(const Records& records, const Jar& jar) {
+    std::vector<Mix> mixes{first_filling(records, jar)};
+    bool as_first_filled = true;
+    for (const TopUp& top_up : jar.topped_up) {
+        Mix mix = mixes.back();
+        if (!as_first_filled || !top_up.parts.empty()) {
+            as_first_filled = false;
+            const bool weighed = top_up.left && top_up.added;
+            mix = weighed ? topped_up(mix, *top_up.left, mix_added(records, jar, top_up), *top_up.added,
+                                      records.studio.scale_step)
+                          : of_unknown_strength(std::move(mix));
+        }
+        mixes.push_back(std::move(mix));
+    }
+    return mixes;
+}
+
+Mix mix_of(const Records& records, const Jar& jar) {
+    return mixes_of(records, jar).back();
+}
+
+std::optional<Percent> fill_of(const Mix& mix, Volume holds) {
+    Volume total;
+    for (const MixPart& part : mix.parts) {
+        if (!part.volume) return std::nullopt;
+        total = total + *part.volume;
+    }
+    return percent(100 * (total / holds));
 }
 
 bool rounding_shows(const Mix& mix) {

@@ -20,6 +20,13 @@ Mass rounded_to(Mass mass, Mass step) {
     return step * std::max(1.0, std::round(mass / step));
 }
 
+Volume measurable(Volume volume) {
+    constexpr Volume fine_below = millilitres(10);
+    if (volume <= Volume{}) return volume;
+    const double steps = volume < fine_below ? 10 : 1; // to a millilitre
+    return millilitres(std::max(1.0, std::round(volume.number() * steps)) / steps);
+}
+
 Length cuttable(Length length) {
     return mm(std::round(length.in_mm() * 10) / 10);
 }

@@ -20,6 +20,10 @@ int rounded_length(double units);
 // the mass itself where the step is not positive.
 Mass rounded_to(Mass mass, Mass step);
 
+// What a syringe or a measuring cylinder can show: the nearest millilitre, below 10 mL the nearest tenth, and at least
+// that (common practice).
+Volume measurable(Volume volume);
+
 // Of a label that is cut: the nearest tenth of a millimetre, the finest that a guillotine holds (common practice).
 Length cuttable(Length length);
 

@@ -1,5 +1,7 @@
 #include "facts/skein_numbers.h"
 
+#include "facts/pots.h"
+
 #include <algorithm>
 
 namespace dyeleaf {
@@ -17,9 +19,10 @@ std::vector<int> skeins_for_sale(const Lot& lot) {
 }
 
 std::optional<int> pot_of(const Lot& lot, int number) {
+    const std::vector<int> pots = pots_of(lot);
     int last = 0;
-    for (std::size_t pot = 0; pot < lot.pots.size(); ++pot) {
-        last += lot.pots[pot];
+    for (std::size_t pot = 0; pot < pots.size(); ++pot) {
+        last += pots[pot];
         if (number <= last) return static_cast<int>(pot);
     }
     return std::nullopt;

@@ -154,11 +154,15 @@ std::string capitalised(std::string text) {
     return text;
 }
 
-std::string pot_words(const Language& language, int pot) {
+std::string pot_letters(int pot) {
     std::string letters;
     for (int rest = pot; rest >= 0; rest = rest / 26 - 1)
         letters.insert(letters.begin(), static_cast<char>('A' + rest % 26));
-    return language.say("yarn.pot", {{"letters", letters}});
+    return letters;
+}
+
+std::string pot_words(const Language& language, int pot) {
+    return language.say("yarn.pot", {{"letters", pot_letters(pot)}});
 }
 
 // Small numbers within a sentence stand in words (common practice).

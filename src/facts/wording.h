@@ -44,6 +44,7 @@ std::string price_words(const Language& language, const Price& price, const Curr
 std::string parts_words(const Language& language, double parts);          // "1 part", "2.5 parts"
 std::string place_words(const Language& language, int number, int count); // "3 of 12"
 std::string capitalised(std::string text);                                // the first letter, where it is an ASCII one
+std::string pot_letters(int pot);                                         // from 0: "A" … "Z", "AA"
 std::string pot_words(const Language& language, int pot);                 // from 0: "Pot A"
 std::string count_words(const Language& language, int count);             // "one" to "twelve", then "13"
 std::string fibre_name_words(const Language& language, const StatedFibre& fibre); // "wool (merino)"

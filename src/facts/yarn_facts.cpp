@@ -4,7 +4,9 @@
 #include "facts/date_rows.h"
 #include "facts/fibre_statement.h"
 #include "facts/moisture.h"
+#include "facts/pots.h"
 #include "facts/put_up_facts.h"
+#include "facts/recipe.h"
 #include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/skein_numbers.h"
@@ -127,8 +129,8 @@ const Derivation& unit_price_derivation() {
 // Whether one of the lot's dyes is recorded to do so.
 template <class Says> auto note_of(Says says, std::string_view key) {
     return [says, key](const LotView& view, const Manner& m) {
-        const bool found = std::ranges::any_of(
-            view.lot->dyes, [&](const Id& id) { return std::invoke(says, view.records->dye(id.value)); });
+        const bool found = std::ranges::any_of(dyes_in(*view.records, *view.lot),
+                                               [&](const Dye* dye) { return std::invoke(says, *dye); });
         return only_if(found, m, key);
     };
 }
@@ -243,8 +245,9 @@ const Vocabulary& lot_vocabulary() {
                       {"", "the numbers dyed, without those spoilt", ""}),
             Row::text("lot.pot_count", "how many pots they were dyed in, where there were several",
                       [](const LotView& v) -> Text {
-                          if (v.lot->pots.empty()) return std::nullopt;
-                          return std::to_string(v.lot->pots.size());
+                          const auto pots = pots_of(*v.lot);
+                          if (pots.empty()) return std::nullopt;
+                          return std::to_string(pots.size());
                       }),
             Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
                       [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
@@ -278,6 +281,12 @@ const Vocabulary& skein_vocabulary() {
                 "skein.of", "both: 3 of 12",
                 [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
             Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+            Row::text("skein.pot.letter", "its letter alone",
+                      [](const SkeinView& v) -> Text {
+                          const auto pot = pot_of(*v.lot, v.number);
+                          if (!pot) return std::nullopt;
+                          return pot_letters(*pot);
+                      }),
             put_up_rows<SkeinView>("skein"),
             Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
             Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>, unit_price_derivation()),

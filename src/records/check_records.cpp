@@ -42,7 +42,7 @@ class Known {
     template <class Item> void add(const std::vector<Item>& items) {
         for (const Item& item : items) {
             ids_.push_back(item.id.value);
-            names_.push_back(item.name);
+            names_.push_back(name_of(item));
         }
         sorted_ = ids_;
         std::ranges::sort(sorted_);
@@ -60,6 +60,9 @@ class Known {
     }
 
   private:
+    template <class Item> static const std::string& name_of(const Item& item) { return item.name; }
+    static const std::string& name_of(const Jar& jar) { return jar.name ? *jar.name : jar.code; }
+
     [[nodiscard]] std::vector<std::string> ids_named(const std::string& name) const {
         std::vector<std::string> ids;
         for (std::size_t i = 0; i < ids_.size(); ++i) {
@@ -151,6 +154,10 @@ void resolve_parts(Jar& jar, const Known& dyes, const Known& dyes_and_ingredient
         has_dye = has_dye || part.is_dye;
         if (!dyes_and_ingredients.check(part.id, diagnostics)) all_known = false;
     }
+    for (TopUp& top_up : jar.topped_up) {
+        for (Part& part : top_up.parts)
+            part.is_dye = dyes.has(part.id.value); // one of the jar's own parts
+    }
     if (all_known && !has_dye && !jar.parts.empty()) {
         diagnostics.error(jar.parts.front().id.spot, "none of these parts is a dye",
                           "a mix holds at least one dye: write dye: sloe in the jar and parts: {dye: 1, salt: 4}");
@@ -175,6 +182,8 @@ void check_records(Records& records, const Unread& unread, Diagnostics& diagnost
     bases.add(records.bases);
     Known ingredients{"ingredient", !unread.ingredients};
     ingredients.add(records.ingredients);
+    Known jars{"jar", !unread.jars};
+    jars.add(records.jars);
     Known dyes_and_ingredients{"dye or ingredient", !unread.dyes && !unread.ingredients};
     dyes_and_ingredients.add(records.dyes);
     dyes_and_ingredients.add(records.ingredients);
@@ -193,6 +202,13 @@ void check_records(Records& records, const Unread& unread, Diagnostics& diagnost
         bases.check(lot.base, diagnostics);
         for (const Id& dye : lot.dyes)
             dyes.check(dye, diagnostics);
+        for (const RecipeLine& line : lot.recipe.lines) {
+            if (const auto* from_jar = std::get_if<JarLine>(&line.what)) {
+                jars.check(from_jar->jar, diagnostics);
+            } else {
+                dyes.check(std::get<DyeLine>(line.what).dye, diagnostics);
+            }
+        }
     }
 }
 

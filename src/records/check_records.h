@@ -11,6 +11,7 @@ struct Unread {
     bool ingredients = false;
     bool dyes = false;
     bool bases = false;
+    bool jars = false;
 };
 
 // Complains about ids used twice, references to nothing, mixes without a dye, and dyes or jars that cannot be told

@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "records/read_fields.h"
+#include "records/read_parts.h"
 #include "records/read_values.h"
 
 #include <algorithm>
@@ -10,113 +11,6 @@
 namespace dyeleaf {
 
 namespace {
-
-constexpr Range<Mass> jar_mass = {grams(0.001), grams(1'000'000)};
-
-const std::string how_to_mix =
-    "write parts: {dye: 1, salt: 4}, each part by its name, or weights as in {dye: 10 g, salt: 40 g}";
-
-// Text such as "1:4" says neither which part is the dye nor of what.
-void refuse_ratio(const Node& node, Diagnostics& diagnostics) {
-    const std::string text = in_quotes(shortened(trimmed(node.text), 40));
-    const bool ratio =
-        node.text.find_first_of(":/") != std::string::npos || node.text.find(" in ") != std::string::npos;
-    if (node.kind != Node::Kind::scalar) {
-        diagnostics.error(node.spot, "the parts of a mix have no names here", how_to_mix);
-    } else if (ratio) {
-        diagnostics.error(node.spot, text + " does not say which part is the dye", how_to_mix);
-    } else {
-        diagnostics.error(node.spot, text + " does not say what the mix is made of", how_to_mix);
-    }
-}
-
-// A number of parts, or a mass as weighed in; both leave `parts` set.
-std::optional<Part> read_part(const Entry& entry, const std::string& what, Diagnostics& diagnostics) {
-    const Node& node = entry.node();
-    if (node.kind == Node::Kind::nothing) {
-        diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key), how_to_mix);
-        return std::nullopt;
-    }
-    Part part;
-    part.id = {entry.key, entry.key_spot};
-    const std::string_view text = trimmed(node.text);
-    if (text.ends_with('%')) {
-        diagnostics.error(node.spot, in_quotes(shortened(text, 40)) + " is a share, and parts are plain numbers",
-                          "write " + std::string{trimmed(text.substr(0, text.size() - 1))} +
-                              " without the %, and the same for the other parts");
-        return std::nullopt;
-    }
-    if (lower_case(text).ends_with("ml")) {
-        diagnostics.error(node.spot,
-                          in_quotes(shortened(text, 40)) + " is a volume, and parts are plain numbers or weights",
-                          "for a mix by volume write how many spoons of each: {dye: 1, salt: 4}");
-        return std::nullopt;
-    }
-    const bool has_digits = text.find_first_of("0123456789") != std::string_view::npos;
-    const bool has_unit = has_digits && text.find_first_not_of("0123456789.,+-") != std::string_view::npos;
-    if (has_unit) {
-        part.mass = read_mass(node, what, jar_mass, diagnostics);
-        if (!part.mass) return std::nullopt;
-        part.parts = part.mass->number();
-        return part;
-    }
-    const auto parts = read_decimal(node, what, {0.001, 10000}, diagnostics);
-    if (!parts) return std::nullopt;
-    part.parts = *parts;
-    return part;
-}
-
-// The word `dye` among the parts means the jar's own dye.
-bool resolve_own_dye(Part& part, const std::optional<Id>& own, bool own_was_written, Diagnostics& diagnostics) {
-    if (part.id.value != "dye") return true;
-    if (own) {
-        part.id = *own;
-        return true;
-    }
-    if (!own_was_written) {
-        diagnostics.error(part.id.spot, "the part “dye” does not say which dye",
-                          "add a line to the jar such as “dye: sloe”, or write the dye's id in place of “dye”");
-    }
-    return false;
-}
-
-// The parts in the order written; none when any of them is refused.
-std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, bool own_was_written,
-                             Diagnostics& diagnostics) {
-    if (node.kind != Node::Kind::map) {
-        refuse_ratio(node, diagnostics);
-        return {};
-    }
-    if (node.entries.empty() && node.refused.empty()) {
-        diagnostics.error(node.spot, "this mix has no parts", how_to_mix);
-        return {};
-    }
-    const int errors_before = diagnostics.errors();
-    std::vector<Part> parts;
-    for (const Entry& entry : node.entries) {
-        auto part = read_part(entry, "part " + in_quotes(entry.key), diagnostics);
-        if (!part || !resolve_own_dye(*part, own, own_was_written, diagnostics)) continue;
-        if (std::ranges::any_of(parts, [&](const Part& other) { return other.id.value == part->id.value; })) {
-            diagnostics.error(entry.key_spot, in_quotes(part->id.value) + " is in this mix twice",
-                              "add the two together, or take one out");
-        }
-        parts.push_back(std::move(*part));
-    }
-    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
-    if (!all_read || parts.size() != node.entries.size()) return {};
-    const auto weighed = std::ranges::count_if(parts, [](const Part& part) { return part.mass.has_value(); });
-    if (weighed != 0 && weighed != std::ssize(parts)) {
-        diagnostics.error(node.spot, "some parts are weights and some are plain numbers",
-                          "write all of them as weights, {dye: 10 g, salt: 40 g}, or none, {dye: 1, salt: 4}");
-        return {};
-    }
-    if (own && std::ranges::none_of(parts, [&](const Part& part) { return part.id.value == own->value; })) {
-        diagnostics.error(own->spot, in_quotes(own->value) + " is the jar's dye, but none of its parts",
-                          "name it among the parts, as “dye” or by its id, or take this line out");
-        return {};
-    }
-    return parts;
-}
 
 std::optional<Basis> read_basis(Fields& fields) {
     if (!fields.has("by")) {
@@ -131,6 +25,13 @@ std::optional<Basis> read_basis(Fields& fields) {
     return optional_field(fields, "by", one_of<Basis>({{"weight", Basis::weight}, {"volume", Basis::volume}}));
 }
 
+Mass weight_of(const std::vector<Part>& parts) {
+    Mass sum;
+    for (const Part& part : parts)
+        sum = sum + part.mass.value_or(Mass{});
+    return sum;
+}
+
 // What was weighed in must be a mix by weight, and must be what the batch says.
 void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnostics& diagnostics) {
     if (jar.parts.empty() || !jar.parts.front().mass) return;
@@ -139,9 +40,7 @@ void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnos
                           "write by: weight, or the parts as spoons: {dye: 1, salt: 4}");
     }
     if (!jar.batch) return;
-    Mass sum;
-    for (const Part& part : jar.parts)
-        sum = sum + *part.mass;
+    const Mass sum = weight_of(jar.parts);
     if (std::abs((sum - *jar.batch) / *jar.batch) <= 0.01) return;
     diagnostics.error(batch->spot,
                       "the batch is " + significant(jar.batch->number(), 4) + " g, but the parts weigh " +
@@ -149,14 +48,50 @@ void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnos
                       "the two may differ by 1 % at most: look at the weights again, or leave the batch out");
 }
 
-std::optional<std::vector<TopUp>> read_top_ups(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+// What was added in other proportions: the strength that comes of it rests on how much of each there was.
+void read_another_mix(Fields& fields, const Node& node, const Jar& jar, const std::optional<Id>& own, TopUp& top_up) {
+    Diagnostics& diagnostics = fields.diagnostics();
+    const int errors_before = diagnostics.errors();
+    top_up.parts = read_parts(node, own, true, diagnostics);
+    for (const Part& part : top_up.parts) {
+        const bool known =
+            std::ranges::any_of(jar.parts, [&](const Part& one) { return one.id.value == part.id.value; });
+        if (known || jar.parts.empty()) continue;
+        diagnostics.error(part.id.spot, in_quotes(part.id.value) + " was not in this jar before",
+                          "with something else in it, it is another jar: give it a record and a code of its own");
+    }
+    if (diagnostics.errors() > errors_before || top_up.parts.empty()) {
+        top_up.parts.clear();
+        return;
+    }
+    const bool weighed = top_up.parts.front().mass.has_value();
+    if (weighed && top_up.added) {
+        diagnostics.error(fields.take("added")->spot, "these parts are weights, which say already how much was added",
+                          "leave “added” out");
+    }
+    if (weighed) {
+        top_up.added = weight_of(top_up.parts);
+    } else if (!fields.has("added")) {
+        diagnostics.error(node.spot, "nothing says how much of this was added",
+                          "add “added: 20 g”, or write the parts as weights: {dye: 4 g, salt: 16 g}");
+    }
+    if (!fields.has("left")) {
+        diagnostics.error(node.spot, "nothing says how much was left in the jar",
+                          "add “left: 12 g”: with what was added in other proportions, the strength depends on it");
+    }
+}
+
+std::vector<TopUp> read_top_ups(const Node& node, const Jar& jar, const std::optional<Id>& own,
+                                Diagnostics& diagnostics) {
     std::vector<TopUp> top_ups;
-    for (const Node& one : read_list(node, what, "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
+    for (const Node& one : read_list(node, "topped up", "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
         Fields fields{one, "top-up", diagnostics};
         TopUp top_up;
         const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
         top_up.added = optional_field(fields, "added", within(read_mass, jar_mass));
         top_up.dye_lot = optional_field(fields, "dye lot", read_name);
+        top_up.left = optional_field(fields, "left", within(read_mass, jar_mass));
+        if (const Node* parts = fields.take("parts")) read_another_mix(fields, *parts, jar, own, top_up);
         fields.refuse_the_rest();
         if (!on) continue;
         top_up.on = *on;
@@ -175,16 +110,36 @@ void read_glass(Fields& fields, Jar& jar) {
     jar.tare = optional_field(fields, "tare", within(read_mass, {grams(0.1), grams(10000)}));
 }
 
-// Whether one date is surely over when the other begins; of two that are one in part, such as 2026 and 2026-11, none
-// is.
 bool ends_before(const RecordedDate& one, const RecordedDate& other) {
     const Date* first = std::get_if<Date>(&one);
     const Date* second = std::get_if<Date>(&other);
-    if (first == nullptr || second == nullptr) return false;
-    if (first->year != second->year) return first->year < second->year;
-    if (first->month == 0 || second->month == 0) return false;
-    if (first->month != second->month) return first->month < second->month;
-    return first->day != 0 && second->day != 0 && first->day < second->day;
+    return first != nullptr && second != nullptr && is_over(*first, *second);
+}
+
+std::optional<Weighing> read_weighing(const Node& node, const std::string&, Diagnostics& diagnostics) {
+    if (node.kind == Node::Kind::scalar) {
+        diagnostics.error(node.spot, "a weighing has a day and what the scale showed, each with its name",
+                          "write weighed: {on: 2026-11-20, gross: 103 g}; gross is the jar with its lid and all");
+        return std::nullopt;
+    }
+    Fields fields{node, "weighing", diagnostics};
+    const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
+    const auto gross = needed_field(fields, "gross", "gross: 103 g", within(read_mass, jar_mass));
+    fields.refuse_the_rest();
+    if (!on || !gross) return std::nullopt;
+    return Weighing{*on, *gross};
+}
+
+void check_weighing(Fields& fields, const Jar& jar) {
+    if (!jar.weighed) return;
+    const Spot& spot = fields.take("weighed")->spot;
+    if (!fields.has("tare")) {
+        fields.diagnostics().warning(spot, "this jar was weighed, but nothing says what it weighs empty",
+                                     "add its empty weight with the lid, as in tare: 78.4 g");
+    } else if (jar.tare && jar.weighed->gross < *jar.tare) {
+        fields.diagnostics().error(spot, "this jar weighs less than it does empty",
+                                   "look at “gross” and “tare” again; both are with the lid on");
+    }
 }
 
 void read_history(Fields& fields, Jar& jar) {
@@ -192,12 +147,19 @@ void read_history(Fields& fields, Jar& jar) {
     jar.mixed = optional_field(fields, "mixed", read_date);
     jar.mixed_by = optional_field(fields, "mixed by", read_name);
     jar.dye_lot = optional_field(fields, "dye lot", read_name);
-    jar.topped_up = optional_field(fields, "topped up", read_top_ups).value_or(std::vector<TopUp>{});
     jar.use_by = optional_field(fields, "use by", read_date);
+    jar.keeps = optional_field(fields, "keeps", read_period);
+    if (fields.has("use by") && fields.has("keeps")) {
+        diagnostics.error(fields.node().spot, "this jar says twice how long it is good: “use by” and “keeps”",
+                          "keep one of the two");
+    }
     if (jar.use_by && jar.mixed && ends_before(*jar.use_by, *jar.mixed)) {
         diagnostics.warning(fields.take("use by")->spot, "this jar was to be used before it was mixed",
                             "look at both dates again: “mixed” and “use by”");
     }
+    jar.weighed = optional_field(fields, "weighed", read_weighing);
+    check_weighing(fields, jar);
+    jar.per_skein = optional_field(fields, "per skein", within(read_mass, jar_mass));
     jar.salt = optional_field(fields, "salt", read_name);
     jar.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
@@ -221,6 +183,7 @@ std::optional<Jar> read_jar(const Node& node, Diagnostics& diagnostics) {
         jar.basis = *basis;
         if (parts != nullptr) check_weighed(jar, *parts, fields.take("batch"), diagnostics);
     }
+    if (const Node* top_ups = fields.take("topped up")) jar.topped_up = read_top_ups(*top_ups, jar, own, diagnostics);
     read_glass(fields, jar);
     read_history(fields, jar);
     fields.refuse_the_rest();

@@ -75,6 +75,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
     studio.made_in = optional_field(fields, "made in", read_name);
+    studio.jars_keep = optional_field(fields, "jars keep", read_period);
     const auto styles = one_of<CareStyle>(
         {{"words", CareStyle::words}, {"symbols", CareStyle::symbols}, {"words and symbols", CareStyle::both}});
     studio.care_style = optional_field(fields, "care", styles).value_or(studio.care_style);

@@ -257,6 +257,27 @@ std::optional<RecordedDate> read_date(const Node& node, const std::string& what,
     return std::nullopt;
 }
 
+std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto text = read_word(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    const std::size_t end = std::min(text->find_first_not_of("0123456789"), text->size());
+    const auto number = parse_whole(std::string_view{*text}.substr(0, end));
+    const std::string unit = lower_case(trimmed(std::string_view{*text}.substr(end)));
+    const bool months = unit == "month" || unit == "months";
+    if (number && (months || unit == "year" || unit == "years")) {
+        constexpr int longest = 240;
+        const bool in_range = *number >= 1 && *number <= longest;
+        const Months period{in_range ? *number * (months ? 1 : 12) : 0};
+        if (in_range && period.count <= longest) return period;
+        diagnostics.error(node.spot, what + " of " + shown(*text) + " is out of range",
+                          "write a time from 1 month to 20 years");
+        return std::nullopt;
+    }
+    diagnostics.error(node.spot, shown(*text) + " is not a time in months or years",
+                      "write it as in 6 months or 2 years");
+    return std::nullopt;
+}
+
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what,
                                                    Diagnostics& diagnostics) {
     const auto text = read_text(node, what, diagnostics);

@@ -20,6 +20,8 @@ std::optional<Id> read_reference(const Node& node, const std::string& what, Diag
 std::optional<std::string> read_name(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // ISO 8601 to the day, the month or the year, 1900 to 2199, or `unknown`.
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// "6 months", "2 years"; at most 20 years.
+std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "#8d7fa8", "#abc" or "lab(31 12 -24)".
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
 std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);

@@ -4,6 +4,7 @@
 #include "records/fibre_shares.h"
 #include "records/read_fields.h"
 #include "records/read_price.h"
+#include "records/read_recipe.h"
 #include "records/read_skein.h"
 #include "records/read_values.h"
 #include "records/suggest_care.h"
@@ -217,6 +218,7 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     lot.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(lot.colour_source);
     if (const Node* dyes = fields.take("dyes"))
         lot.dyes = read_references(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
+    lot.recipe = read_recipe(fields);
     lot.alternate = optional_field(fields, "alternate", read_yes_no).value_or(lot.alternate);
     lot.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("customer");

@@ -18,6 +18,9 @@ template <class Record> const Record& by_id(const std::vector<Record>& records, 
 const Dye& Records::dye(const std::string& id) const {
     return by_id(dyes, id);
 }
+const Jar& Records::jar(const std::string& id) const {
+    return by_id(jars, id);
+}
 const Base& Records::base(const std::string& id) const {
     return by_id(bases, id);
 }

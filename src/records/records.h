@@ -10,6 +10,7 @@
 #include "records/care.h"
 #include "records/lot_form.h"
 #include "records/money.h"
+#include "records/recipe.h"
 
 #include <optional>
 #include <string>
@@ -49,6 +50,7 @@ struct Studio {
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
     std::optional<std::string> made_in;
+    std::optional<Months> jars_keep; // how long she trusts a jar, where it does not say otherwise
     CareStyle care_style = CareStyle::words;
     std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
@@ -132,6 +134,13 @@ struct TopUp {
     RecordedDate on;
     std::optional<Mass> added;
     std::optional<std::string> dye_lot;
+    std::optional<Mass> left; // in the jar until then; always there where `parts` are
+    std::vector<Part> parts;  // of what was added, in the jar's basis; empty: mixed like the first filling
+};
+
+struct Weighing {
+    RecordedDate on;
+    Mass gross; // the jar with its lid and all that is in it
 };
 
 struct Jar {
@@ -150,7 +159,10 @@ struct Jar {
     std::optional<std::string> dye_lot;
     std::vector<TopUp> topped_up;
     std::optional<RecordedDate> use_by;
-    std::optional<Mass> tare;
+    std::optional<Months> keeps; // from the day it was mixed; never beside a `use_by`
+    std::optional<Mass> tare;    // the jar with its lid, empty
+    std::optional<Weighing> weighed;
+    std::optional<Mass> per_skein;   // how much of the mix one skein takes
     std::optional<std::string> salt; // which salt: "fine table salt"
     std::optional<std::string> notes;
     Spot spot;
@@ -216,7 +228,8 @@ struct Lot {
     std::optional<Price> price; // none: the tag has an empty price box
     std::optional<Sourced<RecordedColour>> colour;
     ColourSource colour_source = ColourSource::eye;
-    std::vector<Id> dyes;   // used in it, where recorded
+    std::vector<Id> dyes;   // used in it, where recorded, beside those of the recipe
+    Recipe recipe;          // every part of it may be missing
     bool alternate = false; // tell the knitter to alternate skeins
     std::optional<std::string> notes;
     Spot spot;
@@ -232,6 +245,7 @@ struct Records {
 
     // Requires: an id that read_records has accepted.
     [[nodiscard]] const Dye& dye(const std::string& id) const;
+    [[nodiscard]] const Jar& jar(const std::string& id) const;
     [[nodiscard]] const Base& base(const std::string& id) const;
     [[nodiscard]] const Ingredient& ingredient(const std::string& id) const;
 };

@@ -33,8 +33,11 @@ LAYOUTS = {
     "jar-front": (None, False),
     "jar-lid": (None, False),
     "hang-tag": ((53.98, 85.60), True),
-    "fold-tag": ((52, 164), False),
+    "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
+    "jar-sheet": ((105, 148), False),
+    "lot-sheet": ((148, 210), True),
+    "pot-tag": ((60, 18), False),
 }
 
 
@@ -174,7 +177,7 @@ class Papers(unittest.TestCase):
                 at = found + len(words)
 
     def test_cautions_on_every_jar_label(self):
-        for layout in ("jar-wrap", "jar-front", "jar-lid"):
+        for layout in ("jar-wrap", "jar-front", "jar-lid", "jar-sheet"):
             for number, (_, words) in enumerate(words_of(self.single[layout]), 1):
                 text = " ".join(word for word, _ in words)
                 where = f"{layout} page {number}: {text}"
@@ -184,7 +187,7 @@ class Papers(unittest.TestCase):
 
     def test_not_food_is_large_enough(self):
         # At least 14 pt (common practice): Inter's capitals stand 0.727 em tall, its line box as poppler sees it more.
-        for layout in ("jar-wrap", "jar-front", "jar-lid"):
+        for layout in ("jar-wrap", "jar-front", "jar-lid", "jar-sheet"):
             for _, words in words_of(self.single[layout]):
                 height = max(box[3] - box[1] for text, box in words if text == "FOOD")
                 self.assertGreaterEqual(height, 14 * POINT, layout)

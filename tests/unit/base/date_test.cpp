@@ -70,3 +70,16 @@ TEST_CASE("months are added to dates", "[base]") {
         CHECK(to_iso(add_months(*parse_iso_date(from), months)) == to);
     }
 }
+
+TEST_CASE("a date is over when all of it lies behind", "[base]") {
+    CHECK(is_over({2026, 11, 19}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 0}, {2026, 11, 20}));
+    CHECK(is_over({2026, 10, 0}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 0, 0}, {2026, 11, 20}));
+    CHECK(is_over({2025, 0, 0}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2027, 1, 1}, {2026, 11, 20}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 11, 0}));
+    CHECK_FALSE(is_over({2026, 11, 20}, {2026, 0, 0}));
+    CHECK(is_over({2026, 11, 20}, {2026, 12, 0}));
+}

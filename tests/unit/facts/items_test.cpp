@@ -158,6 +158,7 @@ TEST_CASE("a lot is meant by its base and its colourway", "[facts]") {
 
 TEST_CASE("an id is not taken for a name that many share", "[facts]") {
     Records records = studio_records();
+    records.lots[0].recipe.lines.clear();
     records.jars[0].id.value = "sloe";
     CHECK(ids(records, ItemKind::jars, {{"sloe"}}) == Names{"sloe"});
     records.lots[1].colourway = "26-117";

@@ -21,7 +21,7 @@ TEST_CASE("stock volumes", "[facts]") {
                                                         {115, 1.5, 2, 86.25},
                                                         {50, 0.1, 0.1, 50},
                                                         {455, 0.75, 1, 341.25}}));
-    CHECK(stock_volume(grams(fibre), percent(depth), percent(stock)).number() == Approx(volume));
+    CHECK(stock_volume(grams(fibre), percent(depth), WeightInVolume{percent(stock)}).number() == Approx(volume));
 }
 
 TEST_CASE("stock volumes print whole, and to a tenth below 10 mL", "[facts]") {

@@ -11,7 +11,10 @@ using namespace dyeleaf;
 namespace {
 
 MixPart dye(double parts, std::optional<double> bulk = std::nullopt, std::optional<double> weighed = std::nullopt) {
-    MixPart part{"Sloe", true, parts, {}, {}, {}, {}};
+    MixPart part;
+    part.name = "Sloe";
+    part.is_dye = true;
+    part.parts = parts;
     if (bulk) part.bulk = grams_per_millilitre(*bulk);
     if (weighed) part.weighed = grams(*weighed);
     return part;
@@ -149,4 +152,40 @@ TEST_CASE("a jar's mix has names that cannot be taken for one another", "[facts]
     CHECK(mix.parts[0].name == "Sloe (Tarnbeck milling)");
     CHECK(mix.parts[1].name == "Sloe (Fenlight acid)");
     CHECK(mix.parts[2].name == "salt");
+}
+
+// 18 g at 0.45 and at 1.217 g/mL: 40 mL and 14.8 mL, arithmetic.
+TEST_CASE("parts have a volume where it can be known", "[facts]") {
+    const Mix weighed = work_out({dye(1, 0.45), salt(1, 1.217)}, Basis::weight, batch(36));
+    CHECK(weighed.parts[0].volume.value().number() == Approx(40));
+    CHECK(weighed.parts[1].volume.value().number() == Approx(14.79).margin(0.005));
+    CHECK(fill_of(weighed, millilitres(60)).value().number() == Approx(91.3).margin(0.05));
+    CHECK_FALSE(fill_of(work_out({dye(1, 0.45), salt(1)}, Basis::weight, batch(36)), millilitres(60)));
+    // Spoons fill two thirds of the jar in their own proportion, whatever they weigh.
+    const Mix spoons = work_out({dye(1), salt(3)}, Basis::volume, {std::nullopt, millilitres(60), grams(0.1)});
+    CHECK(spoons.parts[0].volume.value().number() == Approx(10));
+    CHECK(spoons.parts[1].volume.value().number() == Approx(30));
+}
+
+// (m1 f1 + m2 f2) / (m1 + m2): 12 g at 50 % and 20 g at 10 % are 8 g of dye in 32 g.
+TEST_CASE("topping up with another strength gives a third", "[facts]") {
+    Records records = studio_records();
+    Jar jar = records.jars[0];
+    jar.topped_up = {{UnknownDate{}, grams(10), {}, {}, {}}};
+    CHECK(strength(mix_of(records, jar)) == 50);
+    TopUp weaker{UnknownDate{}, grams(20), {}, grams(12), {part("sloe", true, 1), part("salt", false, 9)}};
+    jar.topped_up = {weaker};
+    const Mix mix = mix_of(records, jar);
+    CHECK(strength(mix) == Approx(25));
+    CHECK(mix.parts[0].mass.value().number() == Approx(8));
+    CHECK(mix.parts[1].mass.value().number() == Approx(24));
+    CHECK(mix.total.value().number() == Approx(32));
+    CHECK(mixes_of(records, jar).size() == 2);
+
+    // Topped up once more as it was first filled: 10 g at 25 % and 10 g at 50 %.
+    jar.topped_up = {weaker, {UnknownDate{}, grams(10), {}, grams(10), {}}};
+    CHECK(strength(mix_of(records, jar)) == Approx(37.5));
+    jar.topped_up[1].left = std::nullopt;
+    CHECK_FALSE(mix_of(records, jar).strength);
+    CHECK_FALSE(mix_of(records, jar).parts[0].mass);
 }

@@ -36,3 +36,10 @@ TEST_CASE("money is rounded half up", "[facts]") {
         table<int, int, int>({{2400'00, 115, 2087}, {5, 2, 3}, {7, 2, 4}, {1, 2, 1}, {1, 3, 0}, {2, 3, 1}, {0, 7, 0}}));
     CHECK(rounded_half_up(dividend, divisor) == rounded);
 }
+
+TEST_CASE("stock is measured to whole millilitres, and to tenths below ten", "[facts]") {
+    CHECK(measurable(millilitres(365.25)).number() == Approx(365));
+    CHECK(measurable(millilitres(7.46)).number() == Approx(7.5));
+    CHECK(measurable(millilitres(0.02)).number() == Approx(0.1));
+    CHECK(measurable(millilitres(0)).number() == 0);
+}

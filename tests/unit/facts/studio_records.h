@@ -80,9 +80,11 @@ inline Jar full_jar() {
     jar.mixed = Date{2026, 11, 2};
     jar.mixed_by = "RQ";
     jar.dye_lot = "77120";
-    jar.topped_up = {{Date{2027, 1, 5}, grams(10), "77188"}, {UnknownDate{}, std::nullopt, std::nullopt}};
+    jar.topped_up = {{Date{2027, 1, 5}, grams(10), "77188", {}, {}}, {UnknownDate{}, {}, {}, {}, {}}};
     jar.use_by = Date{2027, 11, 0};
     jar.tare = grams(78.4);
+    jar.weighed = Weighing{Date{2027, 1, 20}, grams(103)};
+    jar.per_skein = grams(1.5);
     jar.salt = "fine table salt";
     jar.notes = "shake shut";
     return jar;
@@ -156,6 +158,13 @@ inline Records studio_records() {
     lot.dyes = {Id{"sloe", {}}};
     lot.alternate = true;
     lot.notes = "quick strike";
+    lot.recipe.lines = {{DyeLine{{"sloe", {}}, percent(1.5), WeightInVolume{percent(1)}}, {}, {}},
+                        {DyeLine{{"ember", {}}, percent(0.02), Powder{}}, "after twenty minutes", {}},
+                        {JarLine{{"sloe-shaker", {}}, grams(1.5), {}}, {}, {}}};
+    lot.recipe.dry_weight = grams(1180);
+    lot.recipe.liquor = LiquorRatio{30};
+    lot.recipe.acid = {{"citric acid", percent(3)}};
+    lot.recipe.steps = {"soak two hours"};
     Lot bare;
     bare.id.value = "0077";
     bare.colourway = "Fog";

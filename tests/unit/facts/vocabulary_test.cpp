@@ -303,6 +303,90 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(list(sparse, "jar.patches").size() == 2);
 }
 
+// 103 − 78.4 = 24.6 g, half of it dye; 24.6 / 1.5 = 16.4 skeins.
+TEST_CASE("what the bench asks of a jar", "[facts]") {
+    Records records = studio_records();
+    const Facts jar = items(records, ItemKind::jars)[0].facts;
+    CHECK(text(jar, "jar.left") == "24.6\u00a0g");
+    CHECK(text(jar, "jar.left.dye") == "12.3\u00a0g");
+    CHECK(text(jar, "jar.left.on") == "20 Jan 2027");
+    CHECK(text(jar, "jar.skeins_left") == "16 skeins");
+    CHECK(text(jar, "jar.per_skein.dye") == "0.75\u00a0g");
+    const auto weaken = list(jar, "jar.weaken");
+    REQUIRE(weaken.size() == 3);
+    CHECK(text(weaken[0], "weaken.to") == "20\u00a0%");
+    CHECK(text(weaken[0], "weaken.for_ten") == "15\u00a0g");
+    CHECK(text(weaken[0], "weaken.salt") == "36.9\u00a0g");
+    const auto steps = list(jar, "jar.mixing_steps");
+    REQUIRE(steps.size() == 1);
+    CHECK(text(steps[0], "step.text") == "20\u00a0g Sloe + 20\u00a0g fine table salt");
+
+    records.jars[0].weighed->on = Date{2026, 12, 1}; // before it was topped up
+    records.jars[0].use_by = std::nullopt;
+    records.studio.jars_keep = Months{6};
+    const Facts again = items(records, ItemKind::jars)[0].facts;
+    CHECK(text(again, "jar.left") == "(none)");
+    CHECK(text(again, "jar.skeins_left") == "(none)");
+    CHECK(text(again, "jar.use_by") == "2 May 2027");
+    records.jars[0].keeps = Months{24};
+    CHECK(text(items(records, ItemKind::jars)[0].facts, "jar.use_by") == "2 Nov 2028");
+    records.jars[0].use_by = UnknownDate{};
+    CHECK(text(items(records, ItemKind::jars)[0].facts, "jar.use_by") == "(none)");
+}
+
+// 1180 g at 1.5 % from 1 % is 1770 mL; 0.02 % of it is 0.236 g, in three pots of 0.1 g 0.3 g, which is 0.025 %.
+TEST_CASE("what the bench asks of a lot", "[facts]") {
+    Records records = studio_records();
+    const auto lots = items(records, ItemKind::lots);
+    const Facts lot = lots[0].facts;
+    CHECK(text(lot, "lot.dry_weight") == "1180\u00a0g");
+    CHECK(text(lot, "lot.dry_weight.basis") == "dry weight, as weighed");
+    CHECK(text(lot, "lot.water") == "35.4\u00a0L");
+    CHECK(text(lot, "lot.liquor") == "1\u00a0:\u00a030");
+    const auto lines = list(lot, "lot.recipe");
+    REQUIRE(lines.size() == 3);
+    CHECK(text(lines[0], "line.name") == "Sloe");
+    CHECK(text(lines[0], "line.amount") == "1770\u00a0mL");
+    CHECK(text(lines[0], "line.from") == "1\u00a0% stock: 1\u00a0g in 100\u00a0mL");
+    CHECK(text(lines[0], "line.result") == "(none)");
+    CHECK(patch(lines[0], "line.patch").description == "Sloe at 2\u00a0% on Plain Sock");
+    CHECK(text(lines[1], "line.amount") == "0.3\u00a0g");
+    CHECK(text(lines[1], "line.result") == "comes to 0.025\u00a0% on this scale");
+    CHECK(text(lines[1], "line.note") == "after twenty minutes");
+    CHECK(text(lines[2], "line.name") == "Sloe, half strength");
+    CHECK(text(lines[2], "line.from") == "shaken on, 1.5\u00a0g a skein of 50\u00a0% dye");
+    CHECK(text(lines[2], "line.amount") == "18\u00a0g");
+    const auto portions = list(lines[0], "line.pots");
+    REQUIRE(portions.size() == 3);
+    CHECK(text(portions[2], "pot.letter") == "C");
+    CHECK(text(portions[2], "pot.amount") == "590\u00a0mL");
+    const auto acid = list(lot, "lot.acid");
+    REQUIRE(acid.size() == 1);
+    CHECK(text(acid[0], "acid.name") == "Citric acid");
+    CHECK(text(acid[0], "acid.amount") == "35.4\u00a0g");
+    CHECK(text(acid[0], "acid.vinegar") ==
+          "or about 660\u00a0mL of 5\u00a0% vinegar: as much acid, but not the same pH");
+    const auto pots = list(lot, "lot.pots");
+    REQUIRE(pots.size() == 3);
+    CHECK(text(pots[1], "pot.name") == "Pot B");
+    CHECK(text(pots[1], "pot.numbers") == "5–8");
+    CHECK(text(pots[1], "pot.skeins") == "4\u00a0skeins");
+    CHECK(text(pots[1], "pot.water") == "11.8\u00a0L");
+
+    const Facts bare = lots[1].facts;
+    CHECK(text(bare, "lot.dry_weight.basis") == "dry weight, nominal");
+    CHECK(text(bare, "lot.water") == "(none)");
+    CHECK(text(bare, "caution.hazards") == "(none)");
+    CHECK_FALSE(bare.find("lot.recipe"));
+    CHECK_FALSE(bare.find("lot.pots"));
+
+    records.lots[0].pots.clear();
+    records.lots[0].recipe.pot_holds = 5;
+    CHECK(text(items(records, ItemKind::lots)[0].facts, "lot.pot_count") == "3");
+    CHECK(text(items(records, ItemKind::skeins)[4].facts, "skein.pot") == "Pot B");
+    CHECK(text(items(records, ItemKind::skeins)[4].facts, "skein.pot.letter") == "B");
+}
+
 TEST_CASE("facts of yarn for sale", "[facts]") {
     const Records records = studio_records();
     const auto skeins = items(records, ItemKind::skeins);

@@ -216,3 +216,42 @@ TEST_CASE("references are let pass when a file could not be opened", "[records]"
     CHECK(read_records({file}, diagnostics).lots.size() == 1);
     CHECK(diagnostics.sorted().size() == 1);
 }
+
+TEST_CASE("how strong a stock is keeps the way in which it was stated", "[records]") {
+    const Records records = read(R"(
+bases: [{id: q, name: Q, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 400 m}}]
+dyes: [{id: sloe, name: Sloe, line: L}]
+lots:
+  - id: a
+    colourway: H
+    base: q
+    skeins: 4
+    liquor: "1 : 30"
+    recipe:
+      - {dye: sloe, depth: 1 %}
+      - {dye: sloe, depth: 1 %, from stock: 2 %}
+      - {dye: sloe, depth: 1 %, from stock: 2 g in 100 mL}
+      - {dye: sloe, depth: 1 %, from stock: 2 % by weight}
+      - {dye: sloe, depth: 1 %, from stock: 2 g in 100 g}
+)");
+    const Recipe& recipe = records.lots[0].recipe;
+    const auto from = [&](std::size_t line) { return std::get<DyeLine>(recipe.lines[line].what).from; };
+    CHECK(std::holds_alternative<Powder>(from(0)));
+    CHECK(std::get<WeightInVolume>(from(1)).strength == percent(2));
+    CHECK(std::get<WeightInVolume>(from(2)).strength == percent(2));
+    CHECK(std::get<WeightInWeight>(from(3)).strength == percent(2));
+    CHECK(std::get<WeightInWeight>(from(4)).strength == percent(2));
+    CHECK(recipe.liquor.value().water == 30);
+    CHECK_FALSE(recipe.dry_weight);
+    CHECK_FALSE(recipe.pot_holds);
+    CHECK(recipe.acid.empty());
+}
+
+TEST_CASE("how long a jar keeps is not known unless it is written", "[records]") {
+    const std::string jar = "dyes: [{id: sloe, name: Sloe, line: L}]\n"
+                            "jars: [{id: j, dye: sloe, parts: {dye: 1}, by: weight, diameter: 42 mm, height: 70 mm";
+    CHECK_FALSE(read(jar + "}]").jars[0].keeps);
+    CHECK_FALSE(read(jar + "}]").studio.jars_keep);
+    CHECK(read(jar + ", keeps: 18 months}]").jars[0].keeps.value().count == 18);
+    CHECK(read(jar + ", keeps: 2 years}]").jars[0].keeps.value().count == 24);
+}

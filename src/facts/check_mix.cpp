@@ -1,0 +1,149 @@
+#include "facts/check_mix.h"
+
+#include "base/number.h"
+#include "base/words.h"
+#include "facts/jar_contents.h"
+#include "facts/keeping.h"
+#include "facts/mix.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace dyeleaf {
+
+namespace {
+
+constexpr double fewest_steps = 10;
+
+// Undoes the binary error of quotients such as 0.3 g / 0.1 g.
+constexpr double nudge = 1e-9;
+
+// Past this much of itself a change of strength is worth a word (common practice: 2 %).
+constexpr double slight = 0.02;
+
+// A jar that holds so much more than was put in was weighed with another lid, or belongs to another record.
+constexpr double too_full = 1.05;
+
+// Figures in messages, which are not printed and so know no language.
+std::string plain(Mass mass) {
+    return decimal(mass.number(), 3) + " g";
+}
+std::string plain_share(Percent share) {
+    return significant(share.number(), 2) + " %";
+}
+
+class MixCheck {
+  public:
+    MixCheck(const Records& records, const Jar& jar, Diagnostics& diagnostics)
+        : records_(records), jar_(jar), diagnostics_(diagnostics), mixes_(mixes_of(records, jar)) {}
+
+    void run() {
+        check_strength();
+        check_rounding();
+        check_small_parts();
+        check_head_space();
+        check_top_ups();
+        check_contents();
+    }
+
+  private:
+    [[nodiscard]] const Mix& first() const { return mixes_.front(); }
+    [[nodiscard]] const Mass& step() const { return records_.studio.scale_step; }
+
+    void warn(const std::string& message, const std::string& help) { diagnostics_.warning(jar_.spot, message, help); }
+
+    void check_strength() {
+        if (first().strength || jar_.parts.empty()) return;
+        std::vector<std::string> names;
+        for (const MixPart& part : first().parts) {
+            if (!part.bulk) names.push_back(part.name);
+        }
+        warn("nobody can say how strong jar " + jar_.id.value + " is: it is mixed by volume",
+             "weigh 10 mL of loose powder and write what 1 mL weighs, as in bulk density: 0.6 g/mL, under " +
+                 joined(names, " and under ") + "; or weigh the parts");
+    }
+
+    void check_rounding() {
+        if (!rounding_shows(first())) return;
+        warn("weighed in steps of " + plain(step()) + ", jar " + jar_.id.value + " holds " +
+                 plain_share(*first().strength) + " dye instead of " + plain_share(*first().intended_strength),
+             "mix a larger batch, or weigh it on a finer scale");
+    }
+
+    void check_small_parts() {
+        if (first().masses_estimated || rounding_shows(first())) return;
+        const MixPart* least = nullptr;
+        for (const MixPart& part : first().parts) {
+            if (part.mass && (least == nullptr || *part.mass < *least->mass)) least = &part;
+        }
+        if (least == nullptr || !first().total || !is_too_small(*least->mass, step())) return;
+        const double larger = std::ceil(fewest_steps * (step() / *least->mass) - nudge);
+        warn("the " + plain(*least->mass) + " of " + least->name + " in jar " + jar_.id.value +
+                 " are less than ten steps of a scale that shows " + plain(step()),
+             "mix " + decimal(larger, 0) + " times as much, or weigh it on a finer scale");
+    }
+
+    void check_head_space() {
+        if (!jar_.holds || first().masses_estimated || first().basis == Basis::volume) return;
+        const auto fill = fill_of(mixes_.back(), *jar_.holds);
+        if (!fill || *fill <= most_fill) return;
+        const Mass most = *mixes_.back().total * (most_fill / *fill);
+        warn("jar " + jar_.id.value + " is about " + decimal(fill->number(), 0) + " % full and will not mix",
+             "leave 30 to 40 % of it empty: at most " + decimal(std::floor(most.number()), 0) +
+                 " g, or a larger jar; reckoned from the bulk densities");
+    }
+
+    void check_top_ups() {
+        for (std::size_t i = 0; i < jar_.topped_up.size(); ++i) {
+            const Mix& before = mixes_[i];
+            const Mix& after = mixes_[i + 1];
+            if (!before.strength) continue;
+            if (!after.strength) {
+                warn("jar " + jar_.id.value +
+                         " was topped up after its strength had changed, and nobody can say how strong it is now",
+                     "write how much was left in it and how much was added, as in left: 12 g, added: 20 g");
+            } else if (std::abs(*after.strength / *before.strength - 1) > slight) {
+                warn("jar " + jar_.id.value + " held " + plain_share(*before.strength) + " dye and holds " +
+                         plain_share(*after.strength) + " since it was topped up",
+                     "print its labels again; they state what is in it now");
+            }
+        }
+    }
+
+    void check_contents() {
+        const auto left = left_in(jar_);
+        const auto& total = mixes_.back().total;
+        if (!left || !total || !jar_.topped_up.empty() || mixes_.back().total_estimated) return;
+        if (*left <= *total * too_full) return;
+        warn("jar " + jar_.id.value + " holds " + plain(*left) + ", but only " + plain(*total) + " were mixed",
+             "look at “gross”, “tare” and “batch” again; lids get swapped");
+    }
+
+    const Records& records_;
+    const Jar& jar_;
+    Diagnostics& diagnostics_;
+    std::vector<Mix> mixes_;
+};
+
+} // namespace
+
+void check_mix(const Records& records, const Jar& jar, Diagnostics& diagnostics) {
+    MixCheck{records, jar, diagnostics}.run();
+}
+
+void check_use_by(const Records& records, const Jar& jar, const Date& today, Diagnostics& diagnostics) {
+    const auto date = use_by_of(records.studio, jar);
+    if (jar.keeps && !date) {
+        diagnostics.warning(jar.spot, "jar " + jar.id.value + " keeps for a time, but nobody knows since when",
+                            "write the day it was mixed, or a date of your own judgement: use by: 2027-06");
+    }
+    if (!date || !is_over(*date, today)) return;
+    diagnostics.warning(jar.spot, "jar " + jar.id.value + " was to be used by " + to_iso(*date),
+                        "try it on a scrap, then write a new date; or mix it anew");
+}
+
+bool is_too_small(Mass mass, Mass scale_step) {
+    return mass / scale_step < fewest_steps - nudge;
+}
+
+} // namespace dyeleaf
