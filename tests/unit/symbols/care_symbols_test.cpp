@@ -70,6 +70,31 @@ TEST_CASE("care symbols are drawn with one pen", "[symbols]") {
     }
 }
 
+TEST_CASE("what is gentle differs from what is not by its bars alone", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        const std::size_t end =
+            std::min({treatment.key.find(" very"), treatment.key.find(" gentle"), treatment.key.find(" ambient")});
+        if (end == std::string_view::npos) continue;
+        INFO(treatment.key);
+        const std::string plain = dump(*symbol_drawing(care(treatment.key.substr(0, end)), false));
+        CHECK(dump(*symbol_drawing(care(treatment.key), false)).starts_with(plain));
+    }
+}
+
+TEST_CASE("numerals and letters stand clear of the lines around them", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        const bool is_tub = treatment.key.starts_with("wash");
+        const bool is_circle = treatment.key.starts_with("dry clean") || treatment.key.starts_with("wet clean");
+        if (!is_tub && !is_circle) continue;
+        INFO(treatment.key);
+        const auto ink = inked(care(treatment.key));
+        const Rect figures = ink[is_tub ? 2 : 1].rect;
+        const Rect room = is_tub ? Rect{{mm(2), ink[1].rect.bottom()}, {mm(6.4), mm(7.5) - ink[1].rect.bottom()}}
+                                 : Rect{{mm(1.8), mm(1.8)}, {mm(4.8), mm(4.8)}};
+        CHECK(contains(grown(room, mm(-0.2)), figures));
+    }
+}
+
 // ISO 3758: one bar below for a mild process, two for a very mild one; hand wash at ambient temperature has one.
 TEST_CASE("bars below say how gentle", "[symbols]") {
     for (const Care& treatment : care_treatments()) {
