@@ -179,6 +179,10 @@ std::vector<FactRow> mix_rows() {
                   [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); }),
         Row::text("jar.strength.text", "the same with its basis, or that it is unknown",
                   [](const JarView& v, const Manner& m) { return strength_words(m.language, mix_of(v)); }),
+        Row::text(
+            "jar.strength.lacks", "there only if it is unknown: whose bulk densities would tell it",
+            [](const JarView& v, const Manner& m) { return lacking_words(m.language, mix_of(v)); },
+            {"", "a mix by volume needs what 1 mL of each loose powder weighs, or the parts weighed", "arithmetic"}),
         Row::text("jar.ratio", "the parts in stated order, with their basis",
                   [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); }),
         Row::text("jar.basis", "how the parts were measured: by weight or by volume",

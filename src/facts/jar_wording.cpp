@@ -79,6 +79,15 @@ std::string strength_words(const Language& language, const Mix& mix) {
     return language.say("jar.strength estimated", {{"figure", figure}, {"basis", basis}});
 }
 
+std::optional<std::string> lacking_words(const Language& language, const Mix& mix) {
+    if (mix.strength) return std::nullopt;
+    std::vector<std::string> names;
+    for (const MixPart& part : mix.parts) {
+        if (!part.bulk) names.push_back(part.name);
+    }
+    return language.say("jar.strength lacks", {{"names", joined(names, ", ")}});
+}
+
 std::string ratio_words(const Language& language, const Mix& mix) {
     return parts_joined(mix, " : ", [&](const MixPart& part) { return amount_words(language, part); }) + ", " +
            words(language, mix.basis);

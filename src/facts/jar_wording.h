@@ -20,6 +20,8 @@ std::string hazard_words_brief(const Language& language, const HazardSummary& ha
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix);
 // "50 % dye by weight", "about 27 % dye by weight, measured by volume", "by volume: strength unknown".
 std::string strength_words(const Language& language, const Mix& mix);
+// "bulk density of Sphagnum, fine table salt": what is missing to know it; nothing where it is known.
+std::optional<std::string> lacking_words(const Language& language, const Mix& mix);
 // "1 part Sloe : 4 parts salt, by weight".
 std::string ratio_words(const Language& language, const Mix& mix);
 // "50 % dye = 20 g Sloe + 20 g salt"; ≈ where grams are estimated, parts where there are none.
