@@ -45,7 +45,8 @@ std::string statement_words(const Language& language, StatementWording wording, 
     if (hazard.says) return *hazard.says;
     const std::string eu = "statements.eu." + hazard.code;
     const std::string un = "statements.un." + hazard.code;
-    if (wording == StatementWording::eu) return language.say(language.has(eu) ? eu : un);
+    const bool in_english = language.code() == "en";
+    if (wording == StatementWording::eu || !in_english) return language.say(language.has(eu) ? eu : un);
     return language.say(language.has(un) ? un : eu);
 }
 

@@ -11,7 +11,8 @@
 namespace dyeleaf {
 
 // Whose wording of the hazard statements: the EU's where the studio sells in the EU or the UK, else the UN's. A code
-// that only one of the two has is worded by that one.
+// that only one of the two has is worded by that one. The UN's is at hand in English alone; in other languages the EU's
+// stands.
 enum class StatementWording { un, eu };
 StatementWording statement_wording(Market market);
 

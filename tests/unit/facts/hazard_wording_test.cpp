@@ -60,6 +60,14 @@ TEST_CASE("hazards are worded as where the studio sells", "[facts]") {
     CHECK(said("EUH066", StatementWording::un) == "Repeated exposure may cause skin dryness or cracking.");
 }
 
+TEST_CASE("in a language for which the UN has no words, those of the EU stand", "[facts]") {
+    Phrases phrases = english().phrases();
+    phrases["statements.eu.H317"] = "Kann allergische Hautreaktionen verursachen.";
+    const Language german{"de", "Deutsch", phrases};
+    CHECK(statement_words(german, StatementWording::un, Hazard{"H317"}) ==
+          "Kann allergische Hautreaktionen verursachen.");
+}
+
 TEST_CASE("a combination of precautions without a text of its own is the texts of its parts", "[facts]") {
     // EU CLP, annex IV.
     CHECK(said({"P361+P364"}) == "Take off immediately all contaminated clothing and wash it before reuse.");
