@@ -29,8 +29,8 @@ struct Noun {
 Noun product_of(ItemKind kind) {
     switch (kind) {
     case ItemKind::jars: return {"label", "labels"};
-    case ItemKind::skeins:
-    case ItemKind::lots: return {"tag", "tags"};
+    case ItemKind::skeins: return {"tag", "tags"};
+    case ItemKind::lots: return {"lot sheet", "lot sheets"};
     case ItemKind::dyes:
     case ItemKind::bases: break;
     }

@@ -123,7 +123,8 @@ struct Rule {
     bool dashed = false;
 };
 // Cautions are the program's own words at their own smallest sizes: a layout places them and cannot restyle them.
-enum class CautionKind { not_food, dust, airtight, hazards };
+// `hazards` is `signal` and `statements` in one text.
+enum class CautionKind { not_food, dust, airtight, hazards, signal, statements };
 struct Caution {
     CautionKind kind = CautionKind::not_food;
     bool brief = false; // the short wording, for lids

@@ -116,7 +116,9 @@ Caution read_caution(const Node& node, Fields& fields, const BoxContext& context
                                             {{"not-food", CautionKind::not_food},
                                              {"dust", CautionKind::dust},
                                              {"airtight", CautionKind::airtight},
-                                             {"hazards", CautionKind::hazards}},
+                                             {"hazards", CautionKind::hazards},
+                                             {"signal", CautionKind::signal},
+                                             {"statements", CautionKind::statements}},
                                             diagnostics)
                        .value_or(CautionKind::not_food);
     if (const Node* brief = fields.take("brief")) {

@@ -70,6 +70,7 @@ struct StrokePath {
     Rgb colour;
     Length width;
     std::vector<Length> dash; // on, off, …; empty: unbroken
+    bool round = false;       // ends and corners; else cut straight and pointed
 };
 struct DrawPicture {
     std::string file; // PNG

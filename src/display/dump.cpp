@@ -70,6 +70,7 @@ struct ItemWriter {
             std::ranges::transform(stroke.dash, std::back_inserter(lengths), [](Length l) { return number(l); });
             words += " dash " + joined(lengths, ",");
         }
+        if (stroke.round) words += " round";
         line(words);
     }
 

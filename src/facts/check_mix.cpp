@@ -38,7 +38,6 @@ class MixCheck {
         : records_(records), jar_(jar), diagnostics_(diagnostics), mixes_(mixes_of(records, jar)) {}
 
     void run() {
-        check_strength();
         check_rounding();
         check_small_parts();
         check_head_space();
@@ -51,17 +50,6 @@ class MixCheck {
     [[nodiscard]] const Mass& step() const { return records_.studio.scale_step; }
 
     void warn(const std::string& message, const std::string& help) { diagnostics_.warning(jar_.spot, message, help); }
-
-    void check_strength() {
-        if (first().strength || jar_.parts.empty()) return;
-        std::vector<std::string> names;
-        for (const MixPart& part : first().parts) {
-            if (!part.bulk) names.push_back(part.name);
-        }
-        warn("nobody can say how strong jar " + jar_.id.value + " is: it is mixed by volume",
-             "weigh 10 mL of loose powder and write what 1 mL weighs, as in bulk density: 0.6 g/mL, under " +
-                 joined(names, " and under ") + "; or weigh the parts");
-    }
 
     void check_rounding() {
         if (!rounding_shows(first())) return;

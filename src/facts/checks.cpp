@@ -4,6 +4,7 @@
 #include "facts/check_care.h"
 #include "facts/check_days.h"
 #include "facts/check_fibres.h"
+#include "facts/check_hazards.h"
 #include "facts/check_lots.h"
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
@@ -28,6 +29,7 @@ void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const st
 
 void check_dye(const Records& records, const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     check_days(dye, today, diagnostics);
+    check_hazards(dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
                      dye.name + " at " + decimal(swatch.depth.number(), 4) + " % on " +
@@ -43,6 +45,13 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
     check_days(jar, today, diagnostics);
     check_mix(records, jar, diagnostics);
     check_use_by(records, jar, today, diagnostics);
+    for (const Part& part : jar.parts) {
+        if (part.is_dye) {
+            check_hazards(records.dye(part.id.value), diagnostics);
+        } else {
+            check_hazards(records.ingredient(part.id.value), diagnostics);
+        }
+    }
 }
 
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {

@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "facts/date_rows.h"
 #include "facts/dye_wording.h"
+#include "facts/hazard_facts.h"
 #include "facts/hue.h"
 #include "facts/jar_wording.h"
 #include "facts/rows.h"
@@ -30,9 +31,14 @@ Text replacement(const DyeView& view, const Manner& m) {
     return replacement_words(m.language, view.records->dye(view.dye->replaced_by->value));
 }
 
-Text hazards(const Language& language, const Dye& dye) {
-    const HazardSummary summary = hazards_of(dye);
-    return summary.codes.empty() ? hazard_words(language, summary) : joined(summary.codes, " ");
+HazardSummary hazards_in(const DyeView& view) {
+    return hazards_of(*view.dye);
+}
+
+Text hazards(const Language& language, const DyeView& view) {
+    const HazardSummary summary = hazards_in(view);
+    const std::string codes = code_words(summary.label.statements);
+    return codes.empty() ? hazard_words(language, statement_wording(view.records->studio.market), summary) : codes;
 }
 
 std::optional<Date> day_opened(const DyeView& view) {
@@ -166,7 +172,7 @@ std::vector<FactRow> behaviour_rows() {
                      [](const DyeView& v, const Manner& m) { return only_if(!v.dye->speckle, m, "speckle.not tried"); },
                      {"", "“speckle” is not recorded", ""}),
         DyeRow::text("dye.hazards", "codes of the supplier's sheet, or that there are none, or no data",
-                     [](const DyeView& v, const Manner& m) { return hazards(m.language, *v.dye); }),
+                     [](const DyeView& v, const Manner& m) { return hazards(m.language, v); }),
     };
 }
 
@@ -230,6 +236,7 @@ const Vocabulary& dye_vocabulary() {
         std::vector<FactRow> rows = identity_rows();
         append(rows, behaviour_rows());
         append(rows, swatch_rows());
+        append(rows, hazard_rows<DyeView>("dye", hazards_in));
         return Vocabulary{"dye", std::move(rows)};
     }();
     return vocabulary;

@@ -2,16 +2,16 @@
 
 #include "facts/names.h"
 
-#include <algorithm>
-#include <utility>
-
 namespace dyeleaf {
 
 namespace {
 
-bool comes_before(const std::string& a, const std::string& b) {
-    const auto key = [](const std::string& code) { return std::pair{code.starts_with("EUH"), std::string_view{code}}; };
-    return key(a) < key(b);
+HazardSource source_of(std::string name, const Dye& dye) {
+    return {std::move(name), dye.hazards, dye.precautions.value_or(std::vector<Precaution>{})};
+}
+HazardSource source_of(const Ingredient& ingredient) {
+    return {ingredient.name, ingredient.hazards, ingredient.precautions.value_or(std::vector<Precaution>{}),
+            is_plain_salt(ingredient)};
 }
 
 } // namespace
@@ -22,23 +22,29 @@ bool is_plain_salt(const Ingredient& ingredient) {
 
 HazardSummary summarise(const std::vector<HazardSource>& sources) {
     HazardSummary summary;
+    std::vector<Hazard> hazards;
+    std::vector<Precaution> precautions;
     for (const HazardSource& source : sources) {
+        precautions.insert(precautions.end(), source.precautions.begin(), source.precautions.end());
         if (!source.hazards) {
             if (!source.plain_salt) summary.not_on_file.push_back(source.name);
             continue;
         }
         // An empty list for salt says nothing of the dye beside it.
         summary.any_on_file = summary.any_on_file || !source.plain_salt || !source.hazards->empty();
-        for (const Hazard& hazard : *source.hazards)
-            summary.codes.push_back(hazard.code);
+        hazards.insert(hazards.end(), source.hazards->begin(), source.hazards->end());
     }
-    std::ranges::sort(summary.codes, comes_before);
-    summary.codes.erase(std::unique(summary.codes.begin(), summary.codes.end()), summary.codes.end());
+    summary.label = label_of(hazards);
+    summary.precautions = precautions_of(precautions);
     return summary;
 }
 
 HazardSummary hazards_of(const Dye& dye) {
-    return summarise({{dye.name, dye.hazards}});
+    return summarise({source_of(dye.name, dye)});
+}
+
+HazardSummary hazards_of(const Ingredient& ingredient) {
+    return summarise({source_of(ingredient)});
 }
 
 HazardSummary hazards_of(const Records& records, const Jar& jar) {
@@ -46,10 +52,9 @@ HazardSummary hazards_of(const Records& records, const Jar& jar) {
     for (const Part& part : jar.parts) {
         if (part.is_dye) {
             const Dye& dye = records.dye(part.id.value);
-            sources.push_back({distinct_name(records, dye), dye.hazards});
+            sources.push_back(source_of(distinct_name(records, dye), dye));
         } else {
-            const Ingredient& ingredient = records.ingredient(part.id.value);
-            sources.push_back({ingredient.name, ingredient.hazards, is_plain_salt(ingredient)});
+            sources.push_back(source_of(records.ingredient(part.id.value)));
         }
     }
     return summarise(sources);

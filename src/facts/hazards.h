@@ -1,7 +1,8 @@
-// What the suppliers' safety data sheets say of the things in a jar, put together. Nothing is classified here: codes
-// are those that the dyer copied.
+// What the suppliers' safety data sheets say of the things in a jar, put together. Nothing is classified here: a mix
+// has what any of its parts has, however little of that is in it.
 #pragma once
 
+#include "facts/hazard_precedence.h"
 #include "records/records.h"
 
 #include <optional>
@@ -13,17 +14,20 @@ namespace dyeleaf {
 struct HazardSource {
     std::string name; // of a dye or an ingredient
     std::optional<std::vector<Hazard>> hazards;
+    std::vector<Precaution> precautions = {};
     bool plain_salt = false; // salt for which the dyer has recorded nothing needs no data sheet
 };
 
 struct HazardSummary {
-    std::vector<std::string> codes;       // of all together, each once: H codes, then EUH codes, by number
+    HazardLabel label; // of all together
+    std::vector<Precaution> precautions;
     std::vector<std::string> not_on_file; // the names of those for which there are no data
     bool any_on_file = false;
 };
 
 HazardSummary summarise(const std::vector<HazardSource>& sources);
 HazardSummary hazards_of(const Dye& dye);
+HazardSummary hazards_of(const Ingredient& ingredient);
 HazardSummary hazards_of(const Records& records, const Jar& jar);
 
 // The id under which records know plain salt without having described it.

@@ -2,7 +2,7 @@
 
 #include "base/words.h"
 #include "facts/date_rows.h"
-#include "facts/hazards.h"
+#include "facts/hazard_facts.h"
 #include "facts/jar_bench_facts.h"
 #include "facts/jar_label.h"
 #include "facts/jar_wording.h"
@@ -82,6 +82,10 @@ Text dye_lots(const JarView& view) {
     return joined_once(lots);
 }
 
+HazardSummary hazards_in(const JarView& view) {
+    return hazards_of(*view.records, *view.jar);
+}
+
 const Dye* first_dye(const JarView& view) {
     const Dyes dyes = dyes_in(view);
     return dyes.empty() ? nullptr : dyes.front();
@@ -95,6 +99,10 @@ struct PartView {
     std::size_t index = 0;
     [[nodiscard]] const MixPart& part() const { return mix.parts[index]; }
     [[nodiscard]] const Part& recorded() const { return of.jar->parts[index]; }
+    [[nodiscard]] HazardSummary hazards() const {
+        const std::string& id = recorded().id.value;
+        return recorded().is_dye ? hazards_of(of.records->dye(id)) : hazards_of(of.records->ingredient(id));
+    }
 };
 
 const Vocabulary& part_vocabulary() {
@@ -103,6 +111,9 @@ const Vocabulary& part_vocabulary() {
         "part",
         {
             Row::text("part.name", "the dye or what goes with it", [](const PartView& v) { return v.part().name; }),
+            Row::text(
+                "part.hazards", "the codes of its sheet, where there are any",
+                [](const PartView& v) { return code_words(v.hazards().label.statements); }, from_sheet),
             Row::text("part.parts", "how much of it, as stated",
                       [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); }),
             Row::text("part.share", "its share by weight, where it can be known",
@@ -179,6 +190,10 @@ std::vector<FactRow> mix_rows() {
                   [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); }),
         Row::text("jar.strength.text", "the same with its basis, or that it is unknown",
                   [](const JarView& v, const Manner& m) { return strength_words(m.language, mix_of(v)); }),
+        Row::text(
+            "jar.strength.lacks", "there only if it is unknown: whose bulk densities would tell it",
+            [](const JarView& v, const Manner& m) { return lacking_words(m.language, mix_of(v)); },
+            {"", "a mix by volume needs what 1 mL of each loose powder weighs, or the parts weighed", "arithmetic"}),
         Row::text("jar.ratio", "the parts in stated order, with their basis",
                   [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); }),
         Row::text("jar.basis", "how the parts were measured: by weight or by volume",
@@ -250,12 +265,29 @@ std::vector<FactRow> caution_rows() {
         always("caution.airtight", "to keep it shut and dry", "caution.airtight"),
         always("caution.airtight.short", "the same for lids", "caution.airtight brief"),
         Row::text(
-            "caution.hazards", "the codes of the suppliers' sheets, or that there are none, or no data",
-            [](const JarView& v, const Manner& m) { return hazard_words(m.language, hazards_of(*v.records, *v.jar)); }),
-        Row::text("caution.hazards.short", "the same for lids",
-                  [](const JarView& v, const Manner& m) {
-                      return hazard_words_brief(m.language, hazards_of(*v.records, *v.jar));
-                  }),
+            "caution.signal", "the signal word of the codes, where they have one",
+            [](const JarView& v, const Manner& m) {
+                const auto signal = hazards_in(v).label.signal;
+                return signal ? signal_words(m.language, *signal) : std::string{};
+            },
+            from_sheet),
+        Row::text(
+            "caution.statements",
+            "what the suppliers' sheets say, or that they list nothing, or that there are no data",
+            [](const JarView& v, const Manner& m) {
+                return unsigned_hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards", "signal word and statements",
+            [](const JarView& v, const Manner& m) {
+                return hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards.short", "signal word and codes, for lids",
+            [](const JarView& v, const Manner& m) { return hazard_words_brief(m.language, hazards_in(v)); },
+            from_sheet),
     };
 }
 
@@ -269,6 +301,10 @@ std::vector<FactRow> size_rows() {
                     [](const JarView& v) { return label_height(v.jar->height); }),
         Row::length("jar.front.width", "the part of the wall that faces you",
                     [](const JarView& v) { return front_width(v.jar->diameter); }),
+        Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
+                    [](const JarView& v) { return give_width(v.jar->diameter); },
+                    {"mm", "two thirds of the circumference, at least 74 mm",
+                     "EU CLP Regulation 1272/2008, annex I, table 1.3"}),
         Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;
@@ -284,6 +320,7 @@ const Vocabulary& jar_vocabulary() {
         Vocabulary jar{"jar", identity_rows()};
         for (auto* more : {mix_rows, jar_bench_rows, date_rows, caution_rows, size_rows})
             std::ranges::move(more(), std::back_inserter(jar.rows));
+        std::ranges::move(hazard_rows<JarView>("jar", hazards_in), std::back_inserter(jar.rows));
         return jar;
     }();
     return vocabulary;

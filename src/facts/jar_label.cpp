@@ -29,6 +29,12 @@ Length front_width(Length diameter) {
     return cuttable(0.40 * std::numbers::pi * diameter);
 }
 
+// EU CLP Regulation 1272/2008, annex I, table 1.3: a label on a package of up to 3 litres is to be, if possible, at
+// least 52 × 74 mm. Two thirds leave a gap at the back to see the powder through: common practice.
+Length give_width(Length diameter) {
+    return larger(mm(74), cuttable(std::numbers::pi * diameter * (2.0 / 3)));
+}
+
 // Common practice: 2 mm short of the bend at each end, or the label wrinkles.
 Length label_height(Length wall_height) {
     return cuttable(wall_height - mm(2) * 2);

@@ -11,6 +11,8 @@ Length wrap_overlap();
 Length wrap_length(Length diameter);
 // The part of the wall that faces whoever looks at the jar.
 Length front_width(Length diameter);
+// Two thirds of the way round, for a label that tells others all they need, and at least 74 mm.
+Length give_width(Length diameter);
 // A label on a straight wall of this height, clear of the bends above and below.
 Length label_height(Length wall_height);
 // A round label on a flat lid of this diameter, clear of its edge.

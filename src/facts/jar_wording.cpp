@@ -2,6 +2,7 @@
 
 #include "base/words.h"
 #include "facts/dye_wording.h"
+#include "facts/hazards.h"
 #include "facts/names.h"
 #include "facts/wording.h"
 
@@ -46,26 +47,6 @@ std::string behaviour_of(const Language& language, const Dye& dye) {
 
 } // namespace
 
-std::string hazard_words(const Language& language, const HazardSummary& hazards) {
-    std::vector<std::string> sentences;
-    if (!hazards.codes.empty())
-        sentences.push_back(language.say("hazards.on sheet", {{"codes", joined(hazards.codes, " ")}}));
-    if (!hazards.not_on_file.empty() && hazards.any_on_file) {
-        // Beside something that has a sheet it must be said whose data are missing.
-        sentences.push_back(language.say("hazards.not on file for", {{"names", joined(hazards.not_on_file, ", ")}}));
-    } else if (!hazards.not_on_file.empty()) {
-        sentences.push_back(language.say("hazards.not on file"));
-    }
-    return sentences.empty() ? language.say("hazards.none on sheet") : joined(sentences, ". ");
-}
-
-std::string hazard_words_brief(const Language& language, const HazardSummary& hazards) {
-    const std::string codes = joined(hazards.codes, " ");
-    if (hazards.not_on_file.empty()) return codes.empty() ? language.say("hazards.none on sheet brief") : codes;
-    if (codes.empty()) return language.say("hazards.not on file brief");
-    return language.say("hazards.others not on file brief", {{"codes", codes}});
-}
-
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix) {
     if (!mix.strength) return std::nullopt;
     return about_if(mix.shares_estimated, strength_words(language, *mix.strength));
@@ -77,6 +58,15 @@ std::string strength_words(const Language& language, const Mix& mix) {
     const std::string figure = strength_words(language, *mix.strength);
     if (!mix.shares_estimated) return language.say("jar.strength", {{"figure", figure}});
     return language.say("jar.strength estimated", {{"figure", figure}, {"basis", basis}});
+}
+
+std::optional<std::string> lacking_words(const Language& language, const Mix& mix) {
+    if (mix.strength) return std::nullopt;
+    std::vector<std::string> names;
+    for (const MixPart& part : mix.parts) {
+        if (!part.bulk) names.push_back(part.name);
+    }
+    return language.say("jar.strength lacks", {{"names", joined(names, ", ")}});
 }
 
 std::string ratio_words(const Language& language, const Mix& mix) {

@@ -1,7 +1,6 @@
-// The words for what is in a jar, and its cautions.
+// The words for what is in a jar, .
 #pragma once
 
-#include "facts/hazards.h"
 #include "facts/mix.h"
 #include "language/language.h"
 #include "records/records.h"
@@ -11,15 +10,13 @@
 
 namespace dyeleaf {
 
-// Cautions. A brief form is for lids.
-std::string hazard_words(const Language& language, const HazardSummary& hazards);
-std::string hazard_words_brief(const Language& language, const HazardSummary& hazards);
-
 // A mix. Strength is always by weight, whatever the basis.
 // "50 %", "≈ 27 %"; nothing where it is unknown.
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix);
 // "50 % dye by weight", "about 27 % dye by weight, measured by volume", "by volume: strength unknown".
 std::string strength_words(const Language& language, const Mix& mix);
+// "bulk density of Sphagnum, fine table salt": what is missing to know it; nothing where it is known.
+std::optional<std::string> lacking_words(const Language& language, const Mix& mix);
 // "1 part Sloe : 4 parts salt, by weight".
 std::string ratio_words(const Language& language, const Mix& mix);
 // "50 % dye = 20 g Sloe + 20 g salt"; ≈ where grams are estimated, parts where there are none.

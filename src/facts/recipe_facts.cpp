@@ -1,7 +1,6 @@
 #include "facts/recipe_facts.h"
 
-#include "facts/hazards.h"
-#include "facts/jar_wording.h"
+#include "facts/hazard_facts.h"
 #include "facts/names.h"
 #include "facts/recipe.h"
 #include "facts/recipe_lists.h"
@@ -64,6 +63,10 @@ HazardSummary hazards(const LotView& view) {
     return summarise(sources);
 }
 
+StatementWording wording(const LotView& view) {
+    return statement_wording(view.records->studio.market);
+}
+
 bool names_a_dye(const LotView& view) {
     return !dyes_in(*view.records, *view.lot).empty();
 }
@@ -77,16 +80,35 @@ std::vector<FactRow> caution_rows() {
     return {
         always("caution.dust", "not to breathe the dust", "caution.dust"),
         always("caution.dust.short", "the same, brief", "caution.dust brief"),
-        Row::text("caution.hazards", "the codes of the suppliers' sheets of all its dyes, or that there are no data",
-                  [](const LotView& v, const Manner& m) -> Text {
-                      if (!names_a_dye(v)) return std::nullopt;
-                      return hazard_words(m.language, hazards(v));
-                  }),
-        Row::text("caution.hazards.short", "the same, brief",
-                  [](const LotView& v, const Manner& m) -> Text {
-                      if (!names_a_dye(v)) return std::nullopt;
-                      return hazard_words_brief(m.language, hazards(v));
-                  }),
+        Row::text(
+            "caution.signal", "the signal word of all its dyes' codes, where they have one",
+            [](const LotView& v, const Manner& m) -> Text {
+                const auto signal = hazards(v).label.signal;
+                if (!signal) return std::nullopt;
+                return signal_words(m.language, *signal);
+            },
+            from_sheet),
+        Row::text(
+            "caution.statements", "what the suppliers' sheets of all its dyes say, or that there are no data",
+            [](const LotView& v, const Manner& m) -> Text {
+                if (!names_a_dye(v)) return std::nullopt;
+                return unsigned_hazard_words(m.language, wording(v), hazards(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards", "signal word and statements",
+            [](const LotView& v, const Manner& m) -> Text {
+                if (!names_a_dye(v)) return std::nullopt;
+                return hazard_words(m.language, wording(v), hazards(v));
+            },
+            worded),
+        Row::text(
+            "caution.hazards.short", "signal word and codes",
+            [](const LotView& v, const Manner& m) -> Text {
+                if (!names_a_dye(v)) return std::nullopt;
+                return hazard_words_brief(m.language, hazards(v));
+            },
+            from_sheet),
         always("caution.bench", "how to keep powder off the bench and out of the air", "caution.bench"),
         always("caution.bath", "that the bath is hot and sour", "caution.bath"),
     };

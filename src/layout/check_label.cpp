@@ -61,8 +61,11 @@ class LabelCheck {
         const auto crowded = [&](const Zone& zone) {
             return is_caution(zone) && !keeps_inside(zone, size_, design_.shape);
         };
-        return std::ranges::any_of(placement_.misfits, &Misfit::is_caution) ||
-               std::ranges::any_of(placement_.zones, crowded);
+        // A pictogram that the layout makes too small is said of the pictogram.
+        const auto lacks_room = [](const Misfit& misfit) {
+            return misfit.is_caution && misfit.kind != Misfit::Kind::small_symbol;
+        };
+        return std::ranges::any_of(placement_.misfits, lacks_room) || std::ranges::any_of(placement_.zones, crowded);
     }
 
     void refuse_as_too_small() {
@@ -100,8 +103,10 @@ class LabelCheck {
             return;
         case Misfit::Kind::small_symbol:
             note(misfit.is_caution, misfit.box,
-                 "the symbol " + sample(misfit.text) + " is " + excess + " too low to be told",
-                 "give it more height in the layout");
+                 (misfit.is_caution ? "the pictogram " : "the symbol ") + sample(misfit.text) + " is " + excess +
+                     " too low to be told",
+                 misfit.is_caution ? "give it 14.2 mm or more, so that each side of its frame is 10 mm long"
+                                   : "give it 5 mm or more");
             return;
         }
     }

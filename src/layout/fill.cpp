@@ -103,6 +103,8 @@ std::string_view caution_fact(const Caution& caution) {
     case CautionKind::dust: return caution.brief ? "caution.dust.short" : "caution.dust";
     case CautionKind::airtight: return caution.brief ? "caution.airtight.short" : "caution.airtight";
     case CautionKind::hazards: return caution.brief ? "caution.hazards.short" : "caution.hazards";
+    case CautionKind::signal: return "caution.signal";
+    case CautionKind::statements: return "caution.statements";
     }
     return {};
 }
@@ -110,7 +112,7 @@ std::string_view caution_fact(const Caution& caution) {
 std::optional<FilledKind> fill_caution(const Caution& caution, const Facts& facts) {
     const auto value = facts.find(caution_fact(caution));
     const auto* words = value ? std::get_if<std::string>(&*value) : nullptr;
-    if (words == nullptr) return std::nullopt; // layout checks that none is missing
+    if (words == nullptr) return std::nullopt; // no signal word; the others are always there
     TextStyle style = caution.style;
     style.size = larger(style.size, least_caution_size(caution.kind, caution.brief));
     style.smallest = style.size;
@@ -148,14 +150,17 @@ bool is_plain(const Box& box) {
 
 } // namespace
 
-// Common practice: NOT FOOD from 14 pt, the one-line warning from 10 pt, everything else from 7 pt, so that a jar in
-// the hand is read through goggles. The long dust sentence is body text; the brief one is the one-line warning.
+// Common practice: NOT FOOD from 14 pt, the one-line warning and the signal word from 10 pt, everything else from 7 pt,
+// so that a jar in the hand is read through goggles. The long dust sentence is body text; the brief one is the one-line
+// warning.
 Length least_caution_size(CautionKind kind, bool brief) {
     switch (kind) {
     case CautionKind::not_food: return pt(14);
     case CautionKind::dust: return brief ? pt(10) : pt(7);
+    case CautionKind::signal: return pt(10);
     case CautionKind::airtight:
-    case CautionKind::hazards: return pt(7);
+    case CautionKind::hazards:
+    case CautionKind::statements: return pt(7);
     }
     return pt(14);
 }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace dyeleaf {
 
@@ -29,6 +30,11 @@ bool on_side(const Box& box) {
 Length clamped(Length value, Length least, const std::optional<Length>& most) {
     if (most) value = smaller(value, *most);
     return larger(value, least);
+}
+
+// What a box of a fixed extent leaves inside its frame.
+std::optional<Length> fixed_inside(const std::optional<Extent>& extent, Length frame) {
+    return extent && extent->is_fixed() ? std::optional{extent->length() - frame} : std::nullopt;
 }
 
 Length sum(const std::vector<Length>& lengths) {
@@ -130,11 +136,17 @@ struct ContentMeasure {
     Size operator()(const Words& words) const { return set_words(words, width, trial).extent(); }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
     Size operator()(const Picture&) const { return {}; }
+    // By its height, else by its width, else as small as it may be.
     Size operator()(const SymbolMark& mark) const {
         const Size drawn = mark.drawing->size;
-        const bool fixed = box.height && box.height->is_fixed();
-        const Length height = fixed ? box.height->length() : symbol_rules(mark.symbol.key).least_height;
-        return {height * (drawn.width / drawn.height), height};
+        const double shape = drawn.width / drawn.height;
+        std::optional<Length> wide = fixed_inside(box.width, frame_of(box).across());
+        std::optional<Length> high = fixed_inside(box.height, frame_of(box).down());
+        if (on_side(box)) std::swap(wide, high);
+        if (high) return {*high * shape, *high};
+        if (wide) return {*wide, *wide / shape};
+        const Length least = symbol_rules(mark.symbol.key).least_height;
+        return {least * shape, least};
     }
     Size operator()(const Rule& rule) const { return {rule.thickness, rule.thickness}; }
     Size operator()(const HoleMark& hole) const { return {hole.diameter, hole.diameter}; }

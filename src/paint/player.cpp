@@ -34,6 +34,11 @@ void set_colour(cairo_t* context, Rgb colour) {
     cairo_set_source_rgb(context, colour.red, colour.green, colour.blue);
 }
 
+void set_ends(cairo_t* context, bool round) {
+    cairo_set_line_cap(context, round ? CAIRO_LINE_CAP_ROUND : CAIRO_LINE_CAP_BUTT);
+    cairo_set_line_join(context, round ? CAIRO_LINE_JOIN_ROUND : CAIRO_LINE_JOIN_MITER);
+}
+
 // Glyphs keep their shapes and distances at every resolution; lines end where they are said to.
 void set_options(cairo_t* context) {
     const CairoFontOptions options{cairo_font_options_create()};
@@ -41,8 +46,7 @@ void set_options(cairo_t* context) {
     cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
     cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
     cairo_set_font_options(context, options.get());
-    cairo_set_line_cap(context, CAIRO_LINE_CAP_BUTT);
-    cairo_set_line_join(context, CAIRO_LINE_JOIN_MITER);
+    set_ends(context, false);
 }
 
 } // namespace
@@ -75,7 +79,9 @@ void Player::draw_item(cairo_t* context, const StrokePath& stroke) {
         dash.push_back(points(length));
     cairo_set_dash(context, dash.data(), static_cast<int>(dash.size()), 0);
     trace(context, stroke.path);
+    if (stroke.round) set_ends(context, true);
     cairo_stroke(context);
+    if (stroke.round) set_ends(context, false);
 }
 
 void Player::draw_item(cairo_t* context, const DrawRun& draw) {

@@ -174,7 +174,7 @@ void check_records(Records& records, const Unread& unread, Diagnostics& diagnost
     refuse_repeated_ids(records.lots, "lot", diagnostics);
     const auto is_salt = [](const Ingredient& one) { return one.id.value == "salt"; };
     if (std::ranges::none_of(records.ingredients, is_salt))
-        records.ingredients.push_back({{"salt", {}}, "salt", {}, {}, {}});
+        records.ingredients.push_back({{"salt", {}}, "salt", {}, {}, {}, {}});
 
     Known dyes{"dye", !unread.dyes};
     dyes.add(records.dyes);

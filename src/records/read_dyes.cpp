@@ -1,6 +1,7 @@
 #include "records/read_items.h"
 
 #include "records/read_fields.h"
+#include "records/read_hazards.h"
 #include "records/read_values.h"
 
 #include <algorithm>
@@ -138,6 +139,7 @@ void read_supply(Fields& fields, Dye& dye) {
     dye.replaced_by = optional_field(fields, "replaced by", read_reference);
     dye.status_note = optional_field(fields, "status note", read_notes);
     dye.hazards = optional_field(fields, "hazards", read_hazards);
+    dye.precautions = optional_field(fields, "precautions", read_precautions);
     dye.bulk_density = optional_field(fields, "bulk density", read_bulk_density);
 }
 

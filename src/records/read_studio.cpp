@@ -1,6 +1,7 @@
 #include "records/read_items.h"
 
 #include "records/read_fields.h"
+#include "records/read_hazards.h"
 #include "records/read_values.h"
 
 #include <algorithm>
@@ -101,6 +102,7 @@ std::optional<Ingredient> read_ingredient(const Node& node, Diagnostics& diagnos
     ingredient.name = needed_field(fields, "name", "name: fine table salt", read_name).value_or("");
     ingredient.bulk_density = optional_field(fields, "bulk density", read_bulk_density);
     ingredient.hazards = optional_field(fields, "hazards", read_hazards);
+    ingredient.precautions = optional_field(fields, "precautions", read_precautions);
     fields.refuse_the_rest();
     if (!id) return std::nullopt;
     ingredient.id = *id;

@@ -153,57 +153,6 @@ std::optional<Complaint> about_lab_range(const Lab& lab) {
     return std::nullopt;
 }
 
-// One statement: H or EUH, three digits, up to three letters (H350i, H360FD). The first digit of an H code is 2 for
-// physical, 3 for health, 4 for environmental hazards: UN GHS, annex 3; EUH codes are the EU's own (CLP, annex II).
-bool is_statement(std::string_view code) {
-    const bool european = code.starts_with("EUH");
-    if (european) code.remove_prefix(2);
-    if (!code.starts_with('H') || code.size() < 4 || code.size() > 7) return false;
-    if (!european && (code[1] < '2' || code[1] > '4')) return false;
-    return std::ranges::all_of(code.substr(1, 3), is_digit) && std::ranges::all_of(code.substr(4), is_letter);
-}
-
-bool is_hazard_code(std::string_view text) {
-    return std::ranges::all_of(split(text, "+"), is_statement);
-}
-
-// "H334" for "h 334" and "H-334", without a look at whether there is such a code.
-std::string as_hazard_code(std::string_view text) {
-    std::string code;
-    for (const char c : text) {
-        if (c == ' ' || c == '-' || c == '.') continue;
-        code += c >= 'a' && c <= 'z' ? static_cast<char>(c - 32) : c;
-    }
-    return code;
-}
-
-Complaint about_hazard(const std::string& text) {
-    const auto is_precaution = [](const std::string& part) {
-        return part.size() == 4 && lower_case(part).starts_with('p') &&
-               std::ranges::all_of(std::string_view{part}.substr(1), is_digit);
-    };
-    if (std::ranges::all_of(split(text, "+"), is_precaution)) {
-        return {shown(text) + " is a precaution, not a hazard",
-                "take it out: here stand only the H and EUH codes of the supplier's safety data sheet"};
-    }
-    const std::string not_one = shown(text) + " is not a hazard code";
-    const std::string first = as_hazard_code(std::string_view{text}.substr(0, text.find(' ')));
-    for (const std::string& code : {as_hazard_code(text), first}) {
-        if (is_hazard_code(code)) return {not_one, "write " + code};
-    }
-    return {not_one,
-            "copy the codes from section 2 of the supplier's safety data sheet: H or EUH and three digits, like H317"};
-}
-
-std::optional<Hazard> read_hazard(const Node& node, Diagnostics& diagnostics) {
-    const auto text = read_word(node, "hazard code", diagnostics);
-    if (!text) return std::nullopt;
-    if (is_hazard_code(*text)) return Hazard{joined(split(*text, "+"), "+"), node.spot};
-    const Complaint complaint = about_hazard(*text);
-    diagnostics.error(node.spot, complaint.message, complaint.help);
-    return std::nullopt;
-}
-
 } // namespace
 
 std::optional<Id> read_id(const Node& node, const std::string& what, Diagnostics& diagnostics) {
@@ -295,30 +244,6 @@ std::optional<ColourSource> read_colour_source(const Node& node, const std::stri
         node, what,
         {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}},
         diagnostics);
-}
-
-std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    if (node.kind == Node::Kind::scalar) {
-        const std::string text{trimmed(node.text)};
-        const bool all_codes = std::ranges::all_of(split(text, ","), is_hazard_code);
-        diagnostics.error(node.spot, what + " is a list, and here stands text",
-                          all_codes ? "write hazards: [" + text + "]"
-                                    : "write hazards: [H317, H319], or [] when the supplier's sheet lists "
-                                      "none; leave the line out when you have no sheet");
-        return std::nullopt;
-    }
-    std::vector<Hazard> hazards;
-    for (const Node& one : read_list(node, what, "hazards: [H317, H319]", diagnostics)) {
-        auto hazard = read_hazard(one, diagnostics);
-        if (!hazard) continue;
-        if (std::ranges::find(hazards, hazard->code, &Hazard::code) != hazards.end()) {
-            diagnostics.warning(one.spot, in_quotes(hazard->code) + " stands in this list twice",
-                                "keep one of the two");
-        } else {
-            hazards.push_back(std::move(*hazard));
-        }
-    }
-    return hazards;
 }
 
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics) {

@@ -1,4 +1,4 @@
-// Values that several records share: ids, dates, colours, hazard codes.
+// Values that several records share: ids, dates, colours.
 #pragma once
 
 #include "records/records.h"
@@ -25,8 +25,6 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
 // "#8d7fa8", "#abc" or "lab(31 12 -24)".
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
 std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// Codes as on the supplier's sheet: H317, EUH208, H302+H312. A code that is not one is an error.
-std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The weight of a mL of loose powder.
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics);
 

@@ -81,9 +81,19 @@ struct Speckle {
     std::optional<RecordedDate> tried_on;
 };
 
+// A hazard statement of the supplier's safety data sheet.
 struct Hazard {
-    std::string code; // as on the supplier's safety data sheet
-    Spot spot;
+    std::string code;                     // "H317", "H302+H332", "EUH208"
+    std::string category = {};            // of its class, as in "H228 cat 2"; empty: not recorded
+    std::optional<std::string> says = {}; // in the sheet's own words, where these fill in a name or a choice
+    Spot spot = {};
+};
+
+// A precautionary statement of the same sheet.
+struct Precaution {
+    std::string code; // "P261", "P305+P351+P338"
+    std::optional<std::string> says = {};
+    Spot spot = {};
 };
 
 struct Dye {
@@ -107,6 +117,7 @@ struct Dye {
     std::optional<std::vector<Component>> breaks_into; // none: nobody has tried; empty: known not to break
     std::optional<Speckle> speckle;                    // none: nobody has tried
     std::optional<std::vector<Hazard>> hazards;        // none: no data on file; empty: the sheet lists none
+    std::optional<std::vector<Precaution>> precautions;
     std::optional<Density> bulk_density;
     std::vector<Swatch> swatches;
     std::optional<std::string> notes; // printed where a layout asks for them
@@ -118,7 +129,8 @@ struct Ingredient {
     Id id;
     std::string name;
     std::optional<Density> bulk_density;
-    std::optional<std::vector<Hazard>> hazards;
+    std::optional<std::vector<Hazard>> hazards; // as of a dye
+    std::optional<std::vector<Precaution>> precautions = {};
     Spot spot;
 };
 

@@ -1,79 +1,41 @@
-#include "symbols/care_groups.h"
-#include "symbols/care_ink.h"
+#include "symbols/care.h"
+#include "symbols/care_parts.h"
 
-namespace dyeleaf::care {
+namespace dyeleaf::drawing {
 
 namespace {
 
-constexpr Length side = baseline - body_top;
+constexpr double width = 84;
 
-// In the middle of a list of this width.
-constexpr Rect frame_in(Length width) {
-    return {{(width - side) / 2, body_top}, {side, side}};
+Ink square() {
+    return {care_line("M 6.5 6.5 H 77.5 V 77.5 H 6.5 Z")};
 }
 
-DisplayList square(Length width = side + pen_width) {
-    DisplayList list = blank(width);
-    stroke(list, rect_path(frame_in(width)));
-    return list;
-}
-
-DisplayList drum(Length width = side + pen_width) {
-    DisplayList list = square(width);
-    stroke(list, circle_path(frame_in(width).centre(), mm(2.3)));
-    return list;
-}
-
-DisplayList tumble(int dots) {
-    DisplayList list = drum();
-    const Point centre = frame_in(list.size.width).centre();
-    for (int i = 0; i < dots; ++i)
-        dot(list, centre + Point{mm(1.7) * (i - (dots - 1) / 2.0), {}});
-    return list;
-}
-
-DisplayList no_tumble() {
-    DisplayList list = drum(cross_width);
-    cross_out(list);
-    return list;
-}
-
-enum class Lines { upright, flat };
-
-DisplayList natural(Lines lines, int count, bool shade) {
-    DisplayList list = square();
-    const Rect frame = frame_in(list.size.width);
-    const Point centre = frame.centre();
-    const Length half = mm(2.0);
-    for (int i = 0; i < count; ++i) {
-        const Length aside = mm(1.7) * (i - (count - 1) / 2.0);
-        if (lines == Lines::upright) {
-            stroke(list, line_path(centre + Point{aside, -half}, centre + Point{aside, half}));
-        } else {
-            stroke(list, line_path(centre + Point{-half, aside}, centre + Point{half, aside}));
-        }
+std::string_view lines_of(Drying drying) {
+    switch (drying) {
+    case Drying::line: return "M 42 19 V 65";
+    case Drying::drip_line: return "M 33 19 V 65 M 51 19 V 65";
+    case Drying::flat: return "M 19 42 H 65";
+    case Drying::drip_flat: return "M 19 33 H 65 M 19 51 H 65";
     }
-    const Length cut = mm(2.3);
-    if (shade) {
-        stroke(list, line_path({frame.left(), frame.top() + cut}, {frame.left() + cut, frame.top()}));
-    }
-    return list;
+    return {};
 }
 
 } // namespace
 
-std::vector<NamedDrawing> dry_symbols() {
-    return {{"tumble normal", tumble(2)},
-            {"tumble low", tumble(1)},
-            {"no tumble", no_tumble()},
-            {"dry line", natural(Lines::upright, 1, false)},
-            {"dry drip line", natural(Lines::upright, 2, false)},
-            {"dry flat", natural(Lines::flat, 1, false)},
-            {"dry drip flat", natural(Lines::flat, 2, false)},
-            {"dry line shade", natural(Lines::upright, 1, true)},
-            {"dry drip line shade", natural(Lines::upright, 2, true)},
-            {"dry flat shade", natural(Lines::flat, 1, true)},
-            {"dry drip flat shade", natural(Lines::flat, 2, true)}};
+DisplayList tumble(int dot_count) {
+    Ink ink = square();
+    ink.emplace_back(care_line(circle_path(at(42, 42), units(28))));
+    append(ink, dots(dot_count, at(42, 42)));
+    if (dot_count == 0) append(ink, cross(width));
+    return care_sheet(width, std::move(ink));
 }
 
-} // namespace dyeleaf::care
+DisplayList natural_drying(Drying drying, bool shade) {
+    Ink ink = square();
+    ink.emplace_back(care_line(lines_of(drying)));
+    if (shade) ink.emplace_back(care_line("M 6.5 27 L 27 6.5"));
+    return care_sheet(width, std::move(ink));
+}
+
+} // namespace dyeleaf::drawing

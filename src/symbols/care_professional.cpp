@@ -1,47 +1,41 @@
-#include "symbols/care_groups.h"
-#include "symbols/care_ink.h"
-#include "symbols/digits.h"
+#include "symbols/care.h"
+#include "symbols/care_parts.h"
+#include "symbols/figures.h"
 
-namespace dyeleaf::care {
+namespace dyeleaf::drawing {
 
 namespace {
 
-// A circle looks smaller than a square of its height; it reaches a little beyond both lines.
-constexpr Length radius = (baseline - body_top) / 2 + mm(0.08);
+constexpr double width = 84;
 
-DisplayList circle(std::string_view letter, Length width) {
-    DisplayList list = blank(width);
-    const Point centre{width / 2, (body_top + baseline) / 2};
-    stroke(list, circle_path(centre, radius));
-    if (!letter.empty()) stroke(list, lettering(letter, centre, mm(3.2)), lettering_width);
-    return list;
+Ink circle(std::string_view letter) {
+    Ink ink = {care_line(circle_path(at(42, 42), units(35.5)))};
+    // The bowl of a P and the arms of an F weigh to the right; W stands in the middle.
+    if (letter == "P") ink.emplace_back(care_line(figures_path(letter, at(43.5, 42))));
+    if (letter == "F") ink.emplace_back(care_line(figures_path(letter, at(43.5, 42))));
+    if (letter == "W") ink.emplace_back(care_line(figures_path(letter, at(42, 43))));
+    return ink;
 }
 
-DisplayList cleaning(std::string_view letter, Mildness mildness = Mildness::normal) {
-    DisplayList list = circle(letter, radius * 2 + pen_width);
-    bars(list, mildness);
-    return list;
-}
-
-DisplayList not_allowed(std::string_view letter) {
-    DisplayList list = circle(letter, cross_width);
-    cross_out(list);
-    return list;
+DisplayList crossed(Ink ink) {
+    append(ink, cross(width));
+    return care_sheet(width, std::move(ink));
 }
 
 } // namespace
 
-std::vector<NamedDrawing> professional_symbols() {
-    using enum Mildness;
-    return {{"dry clean P", cleaning("P")},
-            {"dry clean P gentle", cleaning("P", mild)},
-            {"dry clean F", cleaning("F")},
-            {"dry clean F gentle", cleaning("F", mild)},
-            {"no dry clean", not_allowed("")},
-            {"wet clean", cleaning("W")},
-            {"wet clean gentle", cleaning("W", mild)},
-            {"wet clean very gentle", cleaning("W", very_mild)},
-            {"no wet clean", not_allowed("W")}};
+DisplayList professional(std::string_view letter, int bar_count) {
+    Ink ink = circle(letter);
+    append(ink, bars(bar_count, width / 2, 52));
+    return care_sheet(width, std::move(ink));
 }
 
-} // namespace dyeleaf::care
+DisplayList no_dry_clean() {
+    return crossed(circle({}));
+}
+
+DisplayList no_wet_clean() {
+    return crossed(circle("W"));
+}
+
+} // namespace dyeleaf::drawing

@@ -1,119 +1,58 @@
-#include "symbols/care_groups.h"
-#include "symbols/care_ink.h"
-#include "symbols/digits.h"
+#include "symbols/care.h"
+#include "symbols/care_parts.h"
+#include "symbols/figures.h"
 
-namespace dyeleaf::care {
+namespace dyeleaf::drawing {
 
 namespace {
 
-constexpr Length width = mm(11.4);
-constexpr Length middle = width / 2;
-constexpr Length rim = pen_width / 2;        // the left rim's middle
-constexpr Length foot = rim + mm(1.2);       // the left foot's
-constexpr Length water = body_top + mm(1.1); // the water line, about which the waves swing
+constexpr double width = 104;
 
-// `swings` half waves, up and down by turns.
-Path waves(Length from, Length to, int swings) {
-    const Length length = (to - from) / swings;
-    const Length height = mm(0.5);
-    Path path = {MoveTo{{from, water}}};
-    for (int i = 0; i < swings; ++i) {
-        const Length start = from + length * i;
-        const Length y = i % 2 == 0 ? water - height : water + height;
-        path.push_back(CurveTo{{start + length * 0.3642, y}, {start + length * 0.6358, y}, {start + length, water}});
-    }
-    return path;
+// Open at the top.
+Ink tub() {
+    return {care_line("M 6.5 6.5 L 18 77.5 H 86 L 97.5 6.5")};
 }
 
-// How far the left side is from the edge at the water line.
-constexpr Length side_at_water = rim + (foot - rim) * ((water - body_top) / (baseline - body_top));
-
-DisplayList tub() {
-    DisplayList list = blank(width);
-    stroke(list, {MoveTo{{rim, body_top}}, LineTo{{foot, baseline}}, LineTo{{width - foot, baseline}},
-                  LineTo{{width - rim, body_top}}});
-    return list;
+// From wall to wall in three waves.
+Ink tub_with_water() {
+    Ink ink = tub();
+    ink.emplace_back(care_line("M 8.4 18 C 13.7 18 17.6 26 22.9 26 C 28.2 26 32.1 18 37.4 18 C 42.7 18 46.7 26 52 26 "
+                               "C 57.3 26 61.3 18 66.6 18 C 71.9 18 75.8 26 81.1 26 C 86.4 26 90.3 18 95.6 18"));
+    return ink;
 }
 
-DisplayList full_tub() {
-    DisplayList list = tub();
-    stroke(list, waves(side_at_water, width - side_at_water, 5));
-    return list;
-}
-
-DisplayList machine(std::string_view degrees, Mildness mildness = Mildness::normal) {
-    DisplayList list = full_tub();
-    stroke(list, lettering(degrees, {middle, mm(4.95)}, mm(3.2)), lettering_width);
-    bars(list, mildness);
-    return list;
-}
-
-// A hand that reaches in from the upper right, fingers down and the thumb on the left. Drawn upright, across and along
-// the arm, then turned.
-Path hand_path() {
-    const auto on = [](double across, double along) {
-        constexpr double sine = 0.41;
-        constexpr double cosine = 0.912;
-        return at(7.75 + cosine * across - sine * along, 1 + sine * across + cosine * along);
-    };
-    return {MoveTo{on(1.2, -1.25)},
-            LineTo{on(1.2, 1)},
-            CurveTo{on(1.2, 2), on(1.72, 2.2), on(1.72, 3.1)},
-            LineTo{on(1.72, 4.9)}, // the little finger, and on to the first
-            CurveTo{on(1.72, 5.5), on(0.86, 5.5), on(0.86, 4.9)},
-            LineTo{on(0.86, 5.6)},
-            CurveTo{on(0.86, 6.2), on(0, 6.2), on(0, 5.6)},
-            LineTo{on(0, 5.9)},
-            CurveTo{on(0, 6.5), on(-0.86, 6.5), on(-0.86, 5.9)},
-            LineTo{on(-0.86, 5.7)},
-            CurveTo{on(-0.86, 6.3), on(-1.72, 6.3), on(-1.72, 5.7)},
-            LineTo{on(-1.72, 3.6)}, // the thumb
-            CurveTo{on(-1.9, 4.4), on(-2.2, 5), on(-2.62, 4.95)},
-            CurveTo{on(-3.05, 4.9), on(-3, 4.4), on(-2.85, 3.9)},
-            CurveTo{on(-2.4, 2.5), on(-1.2, 2.9), on(-1.2, 1.5)},
-            LineTo{on(-1.2, -0.15)},
-            MoveTo{on(0.86, 4.9)}, // between the fingers
-            LineTo{on(0.86, 3.4)},
-            MoveTo{on(0, 5.6)},
-            LineTo{on(0, 3.3)},
-            MoveTo{on(-0.86, 5.7)},
-            LineTo{on(-0.86, 3.4)}};
-}
-
-DisplayList hand(Mildness mildness) {
-    DisplayList list = tub();
-    stroke(list, waves(side_at_water, mm(5.92), 3));
-    stroke(list, waves(mm(8.67), width - side_at_water, 1));
-    stroke(list, hand_path(), mm(0.45));
-    bars(list, mildness);
-    return list;
-}
-
-DisplayList no_wash() {
-    DisplayList list = full_tub();
-    cross_out(list);
-    return list;
+DisplayList tub_sheet(Ink ink, int bar_count) {
+    append(ink, bars(bar_count, width / 2, 68));
+    return care_sheet(width, std::move(ink));
 }
 
 } // namespace
 
-std::vector<NamedDrawing> wash_symbols() {
-    using enum Mildness;
-    return {{"wash 95", machine("95")},
-            {"wash 70", machine("70")},
-            {"wash 60", machine("60")},
-            {"wash 60 gentle", machine("60", mild)},
-            {"wash 50", machine("50")},
-            {"wash 50 gentle", machine("50", mild)},
-            {"wash 40", machine("40")},
-            {"wash 40 gentle", machine("40", mild)},
-            {"wash 40 very gentle", machine("40", very_mild)},
-            {"wash 30", machine("30")},
-            {"wash 30 gentle", machine("30", mild)},
-            {"wash 30 very gentle", machine("30", very_mild)},
-            {"hand wash", hand(normal)},
-            {"hand wash ambient", hand(mild)},
-            {"no wash", no_wash()}};
+DisplayList wash(std::string_view temperature, int bar_count) {
+    Ink ink = tub_with_water();
+    ink.emplace_back(care_line(figures_path(temperature, at(width / 2, 51))));
+    return tub_sheet(std::move(ink), bar_count);
 }
 
-} // namespace dyeleaf::care
+// The hand reaches in from above; the water stops at the arm.
+DisplayList hand_wash(int bar_count) {
+    Ink ink = tub();
+    ink.emplace_back(care_line("M 8.4 18 C 13.7 18 17.6 26 22.9 26 C 28.2 26 32.1 18 37.4 18 C 39 18 40.6 18.8 42 20 "
+                               "M 87.6 23.4 C 90.4 20.8 92.4 18 95.6 18"));
+    // Pointing down, from the pinky's side to the thumb; its lines are a little finer, for they stand close.
+    const Path hand = outline("M 60.5 3.1 V 28 C 60.5 33 67 36 67 45 V 62 C 67 67.6 58.5 67.6 58.5 62 "
+                              "V 50 M 58.5 62 V 68 C 58.5 73.6 50 73.6 50 68 V 50 M 50 68 V 69 C 50 "
+                              "74.6 41.5 74.6 41.5 69 V 50 M 41.5 65 C 41.5 70.6 33 70.6 33 65 V 48 L "
+                              "27.6 56.4 C 24.4 61 18.4 57 21 52 L 31.4 34 C 34 29.6 39.5 30 39.5 24 V "
+                              "10.7");
+    ink.emplace_back(stroked(transformed(hand, turned_by(20, at(10, -3))), units(4.2)));
+    return tub_sheet(std::move(ink), bar_count);
+}
+
+DisplayList no_wash() {
+    Ink ink = tub_with_water();
+    append(ink, cross(width));
+    return care_sheet(width, std::move(ink));
+}
+
+} // namespace dyeleaf::drawing

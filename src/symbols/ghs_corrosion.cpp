@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -49,4 +49,4 @@ Ink corrosion() {
     return ink;
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 Ink environment() {
     return {
@@ -25,4 +25,4 @@ Ink environment() {
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 Ink exclamation_mark() {
     return {
@@ -10,4 +10,4 @@ Ink exclamation_mark() {
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

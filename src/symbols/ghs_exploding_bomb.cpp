@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 Ink exploding_bomb() {
     return {
@@ -21,4 +21,4 @@ Ink exploding_bomb() {
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -41,4 +41,4 @@ Ink flame_over_circle() {
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

@@ -1,8 +1,8 @@
-#include "symbols/ghs_ink.h"
+#include "symbols/ghs_symbols.h"
 
 #include <numbers>
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 namespace {
 
@@ -27,4 +27,4 @@ Ink frame(bool mono) {
     return {FillPath{diamond(outer), mono ? Rgb{} : frame_red}, white(diamond(inner))};
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

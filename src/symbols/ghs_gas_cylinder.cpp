@@ -1,6 +1,6 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 Ink gas_cylinder() {
     // Lying flat, valve to the right, then turned upwards.
@@ -15,4 +15,4 @@ Ink gas_cylinder() {
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

@@ -1,17 +1,20 @@
 #include "symbols/ghs_symbols.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 Ink health_hazard() {
     return {
-        black(symmetric(
-            outline("M 50 16.5 C 55.8 16.5 59.6 21 59.6 27 C 59.6 31.6 57.8 35.4 55.2 37.6 L 55.2 40.2 "
-                    "C 55.4 42.8 59.6 43.6 64 45 C 70.6 47 73.6 50.4 73.6 57 L 73.6 65.8 L 65.2 74.2 L 50 74.2"))),
+        // Head and shoulders, cut off along the frame.
+        black(symmetric(outline("M 50 15.6 C 54.8 15.6 57.6 19.2 57.6 23.8 C 57.6 27.6 56.2 30.4 54.2 32 V 36 "
+                                "C 54.2 37.4 56 38 58 38.6 C 66 40.8 69.6 43 70.6 49.6 L 73 63.4 L 63.2 73.2 H 50"))),
+        // Where the arms lie against the body.
+        white(outline("M 35.6 54 H 37.2 L 35.6 74 H 34 Z")),
+        white(outline("M 64.4 54 H 62.8 L 64.4 74 H 66 Z")),
         // The burst: eight points, no two alike.
-        white(outline(
-            "M 53 43.5 L 52.8 52.8 L 60.6 49.6 L 55.2 56 L 66.5 60.2 L 54.6 61.4 L 57 69.4 L 51.2 64.2 L 47.2 72.6 "
-            "L 47.4 63.6 L 39.4 66.6 L 45 60.2 L 34 56 L 45.6 55.2 L 42.6 47.6 L 48.8 52.4 Z")),
+        white(outline("M 49.4 39 L 52.2 49.4 L 58.6 44.6 L 55.8 51.8 L 63 54.4 L 56 56.8 L 59.6 64 L 53 60.2 L 50.4 71 "
+                      "L 47.6 60.6 "
+                      "L 41 65 L 44.2 57.4 L 37.2 55.2 L 44.2 52.4 L 40.6 45.4 L 47.2 49.2 Z")),
     };
 }
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

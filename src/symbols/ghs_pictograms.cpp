@@ -2,6 +2,7 @@
 
 #include "symbols/ghs_symbols.h"
 
+#include <cmath>
 #include <numbers>
 #include <utility>
 
@@ -9,8 +10,8 @@ namespace dyeleaf {
 
 namespace {
 
-NamedDrawing pictogram(const char* name, bool mono, ghs::Ink symbol) {
-    ghs::Ink items = ghs::frame(mono);
+NamedDrawing pictogram(const char* name, bool mono, drawing::Ink symbol) {
+    drawing::Ink items = drawing::frame(mono);
     items.insert(items.end(), symbol.begin(), symbol.end());
     return {name, {{symbol_height, symbol_height}, std::move(items)}};
 }
@@ -19,17 +20,25 @@ NamedDrawing pictogram(const char* name, bool mono, ghs::Ink symbol) {
 
 std::vector<NamedDrawing> ghs_pictograms(bool mono) {
     return {
-        pictogram("GHS01", mono, ghs::exploding_bomb()),    pictogram("GHS02", mono, ghs::flame()),
-        pictogram("GHS03", mono, ghs::flame_over_circle()), pictogram("GHS04", mono, ghs::gas_cylinder()),
-        pictogram("GHS05", mono, ghs::corrosion()),         pictogram("GHS06", mono, ghs::skull_and_crossbones()),
-        pictogram("GHS07", mono, ghs::exclamation_mark()),  pictogram("GHS08", mono, ghs::health_hazard()),
-        pictogram("GHS09", mono, ghs::environment()),
+        pictogram("GHS01", mono, drawing::exploding_bomb()),
+        pictogram("GHS02", mono, drawing::flame()),
+        pictogram("GHS03", mono, drawing::flame_over_circle()),
+        pictogram("GHS04", mono, drawing::gas_cylinder()),
+        pictogram("GHS05", mono, drawing::corrosion()),
+        pictogram("GHS06", mono, drawing::skull_and_crossbones()),
+        pictogram("GHS07", mono, drawing::exclamation_mark()),
+        pictogram("GHS08", mono, drawing::health_hazard()),
+        pictogram("GHS09", mono, drawing::environment()),
     };
 }
 
 // A square with side 1 on its point is √2 high.
 Length ghs_height(Length side) {
     return side * std::numbers::sqrt2;
+}
+
+Length supply_side(Size label) {
+    return larger(least_pictogram_side, mm(std::sqrt(label.width.in_mm() * label.height.in_mm() / 15)));
 }
 
 } // namespace dyeleaf

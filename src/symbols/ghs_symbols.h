@@ -2,9 +2,12 @@
 // table 1.4.1).
 #pragma once
 
-#include "symbols/ghs_ink.h"
+#include "symbols/pen.h"
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
+
+// The square standing on its point: frame and white ground.
+Ink frame(bool mono);
 
 Ink exploding_bomb();
 Ink flame();
@@ -16,4 +19,4 @@ Ink exclamation_mark();
 Ink health_hazard();
 Ink environment();
 
-} // namespace dyeleaf::ghs
+} // namespace dyeleaf::drawing

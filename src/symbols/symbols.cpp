@@ -34,7 +34,7 @@ std::shared_ptr<const DisplayList> symbol_drawing(std::string_view key, bool mon
 // Regulation (EC) No 1272/2008 (CLP), Annex I, table 1.3: no pictogram below 10 mm by 10 mm. That is the side of the
 // red frame, which stands on a point. Care symbols: from 5 mm they can be told apart (common practice).
 SymbolRules symbol_rules(std::string_view key) {
-    if (key.starts_with("ghs/")) return {ghs_height(mm(10)), true};
+    if (key.starts_with("ghs/")) return {ghs_height(least_pictogram_side), true};
     return {mm(5), false};
 }
 

@@ -32,6 +32,7 @@ LAYOUTS = {
     "jar-wrap": (None, False),
     "jar-front": (None, False),
     "jar-lid": (None, False),
+    "jar-to-give": (None, False),
     "hang-tag": ((53.98, 85.60), True),
     "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
@@ -39,6 +40,7 @@ LAYOUTS = {
     "lot-sheet": ((148, 210), True),
     "pot-tag": ((60, 18), False),
 }
+JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give", "jar-sheet")
 
 
 def run(*command, check=True, env=None):
@@ -163,8 +165,14 @@ class Papers(unittest.TestCase):
             ],
             "jar-wrap": [
                 "1 part Sloe : 1 part fine table salt", "18 g", "mixed 2 Nov 2026", "dye lot 77120", "SL", "50 %",
-                "dye by weight", "Sloe", "Fenlight acid", "NOT FOOD", "Wear a dust mask", "H317 H334",
-                "Do not breathe", "Keep airtight and dry",
+                "dye by weight", "Sloe", "Fenlight acid", "NOT FOOD", "Wear a dust mask", "Danger",
+                "May cause an allergic skin reaction. May cause allergy or asthma", "Do not breathe",
+                "Keep airtight and dry", "supplier’s sheet: H317 H334",
+            ],
+            "jar-to-give": [
+                "Sloe", "50 % dye by weight", "Fenlight Violet powder 412", "Danger", "May cause an allergic skin",
+                "Avoid breathing dust. Wear protective gloves.", "NOT FOOD", "Wear a dust mask", "Keep airtight",
+                "36 g", "Quillmoor Yarn Works",
             ],
             "dye-card": ["F-308", "Fenlight acid", "Campion", "Plain Sock", "0.25 %", "25 mL", "Does not break", "card 1 of 43"],
         }
@@ -177,17 +185,18 @@ class Papers(unittest.TestCase):
                 at = found + len(words)
 
     def test_cautions_on_every_jar_label(self):
-        for layout in ("jar-wrap", "jar-front", "jar-lid", "jar-sheet"):
+        for layout in JARS:
             for number, (_, words) in enumerate(words_of(self.single[layout]), 1):
                 text = " ".join(word for word, _ in words)
                 where = f"{layout} page {number}: {text}"
                 for caution in ("NOT FOOD", "dust mask", "irtight"):
                     self.assertIn(caution, text, where)
-                self.assertRegex(text, r"H\d{3}|not on file|lists no|no codes on sheet", where)
+                self.assertRegex(text, r"(Danger|Warning):? (H\d{3}|May|Cause|Harmful)|not on file|lists no|no codes on sheet",
+                                 where)
 
     def test_not_food_is_large_enough(self):
         # At least 14 pt (common practice): Inter's capitals stand 0.727 em tall, its line box as poppler sees it more.
-        for layout in ("jar-wrap", "jar-front", "jar-lid", "jar-sheet"):
+        for layout in JARS:
             for _, words in words_of(self.single[layout]):
                 height = max(box[3] - box[1] for text, box in words if text == "FOOD")
                 self.assertGreaterEqual(height, 14 * POINT, layout)

@@ -63,6 +63,7 @@ TEST_CASE("a dump has one line an item and indents what a group holds", "[displa
     DisplayList list{{mm(70), mm(40)}, {}};
     list.items.push_back(FillPath{rect_path({{}, {mm(70), mm(40)}}), white});
     list.items.push_back(StrokePath{line_path({mm(1), mm(2)}, {mm(4), mm(2)}), {}, mm(0.2), {mm(2), mm(1)}});
+    list.items.push_back(StrokePath{line_path({mm(1), mm(3)}, {mm(4), mm(3)}), {}, mm(0.2), {}, true});
     list.items.push_back(FillPath{circle_path({mm(5), mm(5)}, mm(2)), white});
     list.items.push_back(DrawPicture{"logo.png", {{mm(1), mm(1)}, {mm(9), mm(9)}}});
     list.items.push_back(Group{std::make_shared<DisplayList>(inner), Transform::move({mm(3), mm(4)}), {}});
@@ -71,6 +72,7 @@ TEST_CASE("a dump has one line an item and indents what a group holds", "[displa
 
     CHECK(dump(list) == R"(fill 0,0 70x40 #ffffff
 stroke 1,2 3x0 #000000 0.2mm dash 2,1
+stroke 1,3 3x0 #000000 0.2mm round
 fill 3,3 4x4 #ffffff
 picture 1,1 9x9 "logo.png"
 group move 3,4

@@ -42,7 +42,8 @@ inline Dye full_dye() {
     dye.breaks_into = std::vector<Component>{{"rust", Sourced<RecordedColour>{hex("#8a4b2a"), {}}, mm(3)},
                                              {"", std::nullopt, std::nullopt}};
     dye.speckle = Speckle{SpeckleGrade::clean, mm(2.5), Date{2026, 3, 14}};
-    dye.hazards = std::vector<Hazard>{{"H334", {}}, {"H317", {}}};
+    dye.hazards = std::vector<Hazard>{{"H334"}, {"H317"}};
+    dye.precautions = std::vector<Precaution>{{"P261"}, {"P280", "Wear protective gloves."}};
     dye.bulk_density = grams_per_millilitre(0.45);
     dye.swatches = {swatch(2, "plain-sock", Lab{31, 12, -24}, Date{2026, 3, 14}),
                     swatch(0.5, "plain-sock", hex("#8d7fa8"), Date{2026, 3, 12}),

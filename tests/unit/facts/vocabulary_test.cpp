@@ -101,11 +101,15 @@ Records complete_records() {
     Dye neon = plain_dye("neon", "Ember", "Fenlight acid", "F-9");
     neon.fluorescent = true;
     neon.breaks_into = std::vector<Component>{};
+    neon.hazards = std::vector<Hazard>{{"H318"}, {"H302"}, {"H334"}};
     records.dyes.push_back(neon);
     Jar guessed = full_jar();
     guessed.batch = std::nullopt;
     records.ingredients[0].bulk_density = grams_per_millilitre(1.2);
     records.jars.push_back(guessed);
+    Jar grave = full_jar();
+    grave.parts.front().id.value = "neon";
+    records.jars.push_back(grave);
     records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
     return records;
 }
@@ -127,8 +131,10 @@ TEST_CASE("every name answers for full records, in its kind", "[facts]") {
     std::set<std::string> answered;
     for (const ItemKind kind : kinds) {
         collect_names(vocabularies(kind, false), names);
-        for (const Item& item : items(records, kind))
+        for (const Item& item : items(records, kind)) {
             ask_all(item.facts, answered);
+            ask_all(item.facts.printed({english(), true}, nullptr), answered);
+        }
     }
     collect_names(vocabularies(ItemKind::dyes, true), names);
     for (const Item& item : items(records, ItemKind::dyes, whole_line))
@@ -279,7 +285,23 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(full, "jar.topped_up") == "topped up Jan 2027");
     CHECK(text(full, "jar.use_by") == "Nov 2027");
     CHECK(text(full, "jar.dye_lot") == "77120 + 77188");
-    CHECK(text(full, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334");
+    CHECK(text(full, "caution.hazards") == "Danger: May cause an allergic skin reaction. May cause allergy or asthma "
+                                           "symptoms or breathing difficulties if inhaled.");
+    CHECK(text(full, "caution.signal") == "Danger");
+    CHECK(text(full, "caution.hazards.short") == "Danger: H317 H334");
+    CHECK(text(full, "jar.signal_word") == "Danger");
+    CHECK(text(full, "jar.hazard_codes") == "H317 H334");
+    CHECK(text(full, "jar.precautions.text") ==
+          "Avoid breathing dust/fume/gas/mist/vapours/spray. Wear protective gloves.");
+    const auto pictograms = list(full, "jar.pictograms");
+    REQUIRE(pictograms.size() == 1);
+    CHECK(std::get<Symbol>(pictograms[0].find("pictogram.symbol").value()).key == "ghs/GHS08");
+    CHECK(text(pictograms[0], "pictogram.name") == "health hazard");
+    CHECK(text(pictograms[0], "pictogram.word") == "(none)");
+    const auto statements = list(full, "jar.hazard_statements");
+    REQUIRE(statements.size() == 2);
+    CHECK(text(statements[0], "statement.code") == "H317");
+    CHECK(text(statements[0], "statement.text") == "May cause an allergic skin reaction");
     CHECK(std::get<Length>(full.find("jar.wrap.length").value()) == mm(137.3));
     CHECK(std::get<Length>(full.find("jar.lid.diameter").value()) == mm(36));
 
@@ -292,8 +314,9 @@ TEST_CASE("a jar's facts", "[facts]") {
     CHECK(text(sparse, "jar.salt") == "salt type not recorded");
     CHECK(text(sparse, "jar.class") == "class not recorded + acid");
     CHECK(text(sparse, "jar.lines") == "Tarnbeck milling + Fenlight acid");
-    CHECK(text(sparse, "caution.hazards") == "Hazards on supplier’s sheet: H317 H334. Hazard data not on file for "
-                                             "Ember: treat as harmful if breathed in");
+    CHECK(text(sparse, "caution.hazards") == "Danger: May cause an allergic skin reaction. May cause allergy or asthma "
+                                             "symptoms or breathing difficulties if inhaled. Hazard data not on file "
+                                             "for Ember: treat as harmful if breathed in.");
     const auto parts = list(sparse, "jar.parts");
     REQUIRE(parts.size() == 3);
     CHECK(text(parts[0], "part.parts") == "2\u00a0parts");

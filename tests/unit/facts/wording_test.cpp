@@ -111,32 +111,6 @@ TEST_CASE("unknown is not no", "[facts]") {
           "Bleeds\u00a0· Rubs off\u00a0· Never rinses clear\u00a0· Light fastness: moderate");
 }
 
-TEST_CASE("hazard words are the supplier's or say that there are none", "[facts]") {
-    const auto none_listed = std::optional{std::vector<Hazard>{}};
-    const auto listed = std::optional{std::vector<Hazard>{{"H334", {}}, {"EUH208", {}}, {"H317", {}}}};
-    const auto not_on_file = std::optional<std::vector<Hazard>>{};
-
-    const HazardSummary codes = summarise({{"Sloe", listed}, {"Ember", listed}});
-    CHECK(hazard_words(english(), codes) == "Hazards on supplier’s sheet: H317 H334 EUH208");
-    CHECK(hazard_words_brief(english(), codes) == "H317 H334 EUH208");
-
-    const HazardSummary none = summarise({{"Sloe", none_listed}, {"salt", not_on_file, true}});
-    CHECK(hazard_words(english(), none) == "Supplier’s sheet lists no hazard codes");
-    CHECK(hazard_words_brief(english(), none) == "no codes on sheet");
-
-    const HazardSummary missing = summarise({{"Sloe", not_on_file}, {"salt", none_listed, true}});
-    CHECK(hazard_words(english(), missing) == "Hazard data not on file: treat as harmful if breathed in");
-    CHECK(hazard_words_brief(english(), missing) == "Hazard data not on file");
-
-    const HazardSummary partly = summarise({{"Sloe", listed}, {"Ember", not_on_file}});
-    CHECK(hazard_words(english(), partly) == "Hazards on supplier’s sheet: H317 H334 EUH208. "
-                                             "Hazard data not on file for Ember: treat as harmful if breathed in");
-    CHECK(hazard_words_brief(english(), partly) == "H317 H334 EUH208, other data not on file");
-
-    const HazardSummary half = summarise({{"Sloe", none_listed}, {"Ember", not_on_file}});
-    CHECK(hazard_words(english(), half) == "Hazard data not on file for Ember: treat as harmful if breathed in");
-}
-
 TEST_CASE("dust is for no one to breathe", "[facts]") {
     CHECK(english().say("caution.dust") ==
           "Dye powder: keep from children. Do not breathe dust. Wear a fitted dust mask and gloves.");

@@ -1,4 +1,5 @@
 // The bundled languages beside English: read over it without a complaint, and a handful of what they print.
+#include "facts/hazard_wording.h"
 #include "facts/wording.h"
 
 #include "english.h"
@@ -20,6 +21,14 @@ Language bundled(const std::string& code) {
 
 std::string care(const Language& language, std::string_view key) {
     return care_words(language, find_care(key).value());
+}
+
+std::string hazard(const Language& language, const std::string& code) {
+    return statement_words(language, StatementWording::eu, Hazard{.code = code});
+}
+
+std::string precaution(const Language& language, const std::string& code) {
+    return statement_words(language, StatementWording::eu, Precaution{.code = code});
 }
 
 } // namespace
@@ -53,4 +62,36 @@ TEST_CASE("French prints as French is set", "[language]") {
     CHECK(care(french, "wash 30 gentle") == "Lavage à 30 °C, modéré");
     CHECK(care(french, "hand wash") == "Lavage à la main");
     CHECK(french.say("jar.mixed", {{"date", "2 nov. 2026"}}) == "mélange\u00A0: 2 nov. 2026");
+}
+
+// Regulation (EC) No 1272/2008, Annexes I (signal words), III and IV, in its German wording.
+TEST_CASE("German hazards are in the words of the law", "[language]") {
+    const Language german = bundled("de");
+    CHECK(signal_words(german, SignalWord::danger) == "Gefahr");
+    CHECK(signal_words(german, SignalWord::warning) == "Achtung");
+    CHECK(hazard(german, "H317") == "Kann allergische Hautreaktionen verursachen.");
+    CHECK(hazard(german, "H319") == "Verursacht schwere Augenreizung.");
+    CHECK(hazard(german, "H334") ==
+          "Kann bei Einatmen Allergie, asthmaartige Symptome oder Atembeschwerden verursachen.");
+    CHECK(hazard(german, "H335") == "Kann die Atemwege reizen.");
+    CHECK(precaution(german, "P102") == "Darf nicht in die Hände von Kindern gelangen.");
+    CHECK(precaution(german, "P305+P351+P338") ==
+          "BEI KONTAKT MIT DEN AUGEN: Einige Minuten lang behutsam mit Wasser spülen. Eventuell vorhandene "
+          "Kontaktlinsen nach Möglichkeit entfernen. Weiter spülen.");
+    // No text in two lists to the letter: in English.
+    CHECK(precaution(german, "P316") == precaution(english(), "P316"));
+}
+
+// The same, in its French wording.
+TEST_CASE("French hazards are in the words of the law", "[language]") {
+    const Language french = bundled("fr");
+    CHECK(signal_words(french, SignalWord::danger) == "Danger");
+    CHECK(signal_words(french, SignalWord::warning) == "Attention");
+    CHECK(hazard(french, "H317") == "Peut provoquer une allergie cutanée.");
+    CHECK(hazard(french, "H319") == "Provoque une sévère irritation des yeux.");
+    CHECK(hazard(french, "H334") ==
+          "Peut provoquer des symptômes allergiques ou d’asthme ou des difficultés respiratoires par inhalation.");
+    CHECK(hazard(french, "H335") == "Peut irriter les voies respiratoires.");
+    CHECK(precaution(french, "P102") == "Tenir hors de portée des enfants.");
+    CHECK(precaution(french, "P316") == precaution(english(), "P316"));
 }

@@ -1,210 +1,193 @@
 #include "symbols/care_symbols.h"
 
-#include "base/overloaded.h"
 #include "records/care.h"
-#include "symbols/drawn_ink.h"
 
-#include <catch2/catch.hpp>
+#include "drawn.h"
 
 #include <algorithm>
-#include <cmath>
-#include <map>
 #include <set>
 
 using namespace dyeleaf;
 
 namespace {
 
-const std::map<std::string, DisplayList>& drawings() {
-    static const auto all = [] {
-        std::map<std::string, DisplayList> lists;
-        for (const auto& [name, list] : care_symbols())
-            lists.emplace(name, list);
-        return lists;
-    }();
-    return all;
+std::string care(std::string_view treatment) {
+    return "care/" + std::string{treatment};
 }
 
-// Below the tub and the circle.
-long bars(const DisplayList& list) {
-    return std::ranges::count_if(
-        fills(list), [](Rect rect) { return rect.top() > mm(8) && rect.size.width > rect.size.height * 5; });
+// The bars below the figure: strokes that lie wholly below it.
+std::vector<Inked> bars_of(const std::string& key) {
+    std::vector<Inked> bars = inked(key);
+    std::erase_if(bars, [](const Inked& one) { return one.rect.top() < mm(8); });
+    return bars;
 }
 
-// Discs wider than any pen.
-long dots(const DisplayList& list) {
-    return std::ranges::count_if(fills(list), [](Rect rect) {
-        return rect.size.width > mm(0.8) && std::abs((rect.size.width - rect.size.height).in_mm()) < 0.01;
-    });
-}
-
-struct Slants {
-    int upright = 0, level = 0, oblique = 0;
-    friend bool operator==(Slants, Slants) = default;
-};
-
-// Straight strokes by their direction.
-Slants slants(const DisplayList& list) {
-    Slants found;
-    for (const Line& line : strokes(list)) {
-        if (line.size() != 2) continue;
-        const bool upright = line[0].x == line[1].x;
-        const bool level = line[0].y == line[1].y;
-        ++(upright ? found.upright : level ? found.level : found.oblique);
-    }
-    return found;
-}
-
-bool says(const std::string& name, std::string_view word) {
-    return (" " + name + " ").find(" " + std::string{word} + " ") != std::string::npos;
+// What a symbol has more than another.
+std::size_t more_than(const std::string& key, const std::string& other) {
+    return inked(key).size() - inked(other).size();
 }
 
 } // namespace
 
-TEST_CASE("every care treatment has one drawing, and every drawing a treatment", "[symbols]") {
-    std::vector<std::string> named;
-    for (const auto& drawing : care_symbols())
-        named.push_back(drawing.name);
-    std::vector<std::string> recorded;
-    for (const Care& care : care_treatments())
-        recorded.emplace_back(care.key);
-    std::ranges::sort(named);
-    std::ranges::sort(recorded);
-    CHECK(named == recorded);
+TEST_CASE("every treatment has a drawing and every drawing a treatment", "[symbols]") {
+    std::vector<std::string> treatments;
+    for (const Care& treatment : care_treatments())
+        treatments.emplace_back(treatment.key);
+    std::vector<std::string> drawn;
+    for (const NamedDrawing& drawing : care_symbols())
+        drawn.push_back(drawing.name);
+    CHECK(drawn == treatments);
 }
 
-TEST_CASE("care symbols are of one height, black, and inside their size", "[symbols]") {
-    for (const auto& [name, list] : drawings()) {
-        CAPTURE(name);
-        CHECK(list.size.height == symbol_height);
-        const Rect drawn = ink(list);
-        CHECK(contains({{}, list.size}, drawn));
-        // No empty margin beside them either: a row is spaced by who places it.
-        CHECK(drawn.left() < mm(0.1));
-        CHECK(list.size.width - drawn.right() < mm(0.1));
-        for (const auto& item : list.items) {
-            std::visit(Overloaded{[](const FillPath& fill) { CHECK(fill.colour == Rgb{}); },
-                                  [](const StrokePath& stroke) { CHECK(stroke.colour == Rgb{}); },
-                                  [](const auto&) { FAIL("neither filled nor stroked"); }},
-                       item);
+TEST_CASE("a key without a drawing gives none, and the same key the same list", "[symbols]") {
+    CHECK(symbol_drawing("care/boil", false) == nullptr);
+    CHECK(symbol_drawing("wash 30", false) == nullptr);
+    CHECK(symbol_drawing("care/wash 30", false) == symbol_drawing("care/wash 30", false));
+}
+
+TEST_CASE("care symbols are of one height and stand on one line, in black", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        INFO(treatment.key);
+        const auto drawing = symbol_drawing(care(treatment.key), false);
+        const auto ink = inked(care(treatment.key));
+        CHECK(near(drawing->size.height, mm(10)));
+        CHECK(contains({{}, drawing->size}, inked_rect(ink)));
+        CHECK(std::ranges::all_of(ink, [](const Inked& one) { return one.colour == Rgb{}; }));
+        // The tub, triangle, square, iron or circle comes first.
+        CHECK(near(ink.front().rect.top(), mm(0.4)));
+        if (treatment.key != "iron no steam") CHECK(near(ink.front().rect.bottom(), mm(8)));
+    }
+}
+
+TEST_CASE("care symbols are drawn with one pen", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        if (treatment.key.starts_with("hand wash")) continue; // the fingers stand close
+        for (const Inked& one : inked(care(treatment.key))) {
+            INFO(treatment.key);
+            const bool is_dot = one.width == Length{};
+            CHECK((is_dot || near(one.width, mm(0.5))));
         }
     }
 }
 
-TEST_CASE("tub, triangle, square and circle stand on one line and are as high", "[symbols]") {
-    for (const char* name : {"wash 40", "hand wash", "any bleach", "dry flat", "tumble low", "dry clean P"}) {
-        CAPTURE(name);
-        // The first item is the body's outline.
-        const Rect body = around(lines_of(std::get<StrokePath>(drawings().at(name).items.at(0)).path));
-        CHECK(body.top().in_mm() == Approx(0.9).margin(0.1));
-        CHECK(body.bottom().in_mm() == Approx(7.5).margin(0.1));
+TEST_CASE("what is gentle differs from what is not by its bars alone", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        const std::size_t end =
+            std::min({treatment.key.find(" very"), treatment.key.find(" gentle"), treatment.key.find(" ambient")});
+        if (end == std::string_view::npos) continue;
+        INFO(treatment.key);
+        const std::string plain = dump(*symbol_drawing(care(treatment.key.substr(0, end)), false));
+        CHECK(dump(*symbol_drawing(care(treatment.key), false)).starts_with(plain));
     }
 }
 
-TEST_CASE("gentle processes have one bar below, very gentle ones two, and nothing else differs", "[symbols]") {
-    for (const auto& [name, list] : drawings()) {
-        CAPTURE(name);
-        const long expected = says(name, "very") ? 2 : says(name, "gentle") || says(name, "ambient") ? 1 : 0;
-        CHECK(bars(list) == expected);
-        if (expected == 0) continue;
-        const std::string normal =
-            name.substr(0, std::min({name.find(" very"), name.find(" gentle"), name.find(" ambient")}));
-        const std::string plain = dump(drawings().at(normal));
-        CHECK(dump(list).substr(0, plain.size()) == plain);
-        CHECK(list.items.size() == drawings().at(normal).items.size() + static_cast<std::size_t>(expected));
+TEST_CASE("numerals and letters stand clear of the lines around them", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        const bool is_tub = treatment.key.starts_with("wash");
+        const bool is_circle = treatment.key.starts_with("dry clean") || treatment.key.starts_with("wet clean");
+        if (!is_tub && !is_circle) continue;
+        INFO(treatment.key);
+        const auto ink = inked(care(treatment.key));
+        const Rect figures = ink[is_tub ? 2 : 1].rect;
+        const Rect room = is_tub ? Rect{{mm(2), ink[1].rect.bottom()}, {mm(6.4), mm(7.5) - ink[1].rect.bottom()}}
+                                 : Rect{{mm(1.8), mm(1.8)}, {mm(4.8), mm(4.8)}};
+        CHECK(contains(grown(room, mm(-0.2)), figures));
     }
 }
 
-TEST_CASE("what must not be done is crossed out from above the body to below it", "[symbols]") {
-    for (const auto& [name, list] : drawings()) {
-        CAPTURE(name);
-        std::vector<Line> rising, falling;
-        for (const Line& line : strokes(list)) {
-            if (line.size() != 2 || around({line}).size.height < mm(7.5)) continue;
-            const bool falls = (line[1].x > line[0].x) == (line[1].y > line[0].y);
-            (falls ? falling : rising).push_back(line);
+// ISO 3758: one bar below for a mild process, two for a very mild one; hand wash at ambient temperature has one.
+TEST_CASE("bars below say how gentle", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        INFO(treatment.key);
+        const auto bars = bars_of(care(treatment.key));
+        const bool very = treatment.key.ends_with("very gentle");
+        const bool one = treatment.key.ends_with("gentle") || treatment.key == "hand wash ambient";
+        CHECK(bars.size() == (very ? 2 : one ? 1 : 0));
+        for (const Inked& bar : bars)
+            CHECK(near(bar.rect.size.height, mm(0.5)));
+        if (very) CHECK(near(bars[1].rect.top() - bars[0].rect.bottom(), mm(0.5)));
+    }
+}
+
+TEST_CASE("the cross of “do not” spans the symbol", "[symbols]") {
+    for (const Care& treatment : care_treatments()) {
+        if (!treatment.key.starts_with("no ")) continue;
+        INFO(treatment.key);
+        const auto drawing = symbol_drawing(care(treatment.key), false);
+        const auto ink = inked(care(treatment.key));
+        const Rect figure = ink.front().rect;
+        for (const Inked& stroke : {ink[ink.size() - 1], ink[ink.size() - 2]}) {
+            CHECK(stroke.points.size() == 2);
+            CHECK(near(stroke.rect.left(), mm(0)));
+            CHECK(near(stroke.rect.right(), drawing->size.width));
+            CHECK(contains(stroke.rect, figure));
         }
-        const std::size_t crosses = name.starts_with("no ") ? 1 : 0;
-        CHECK(rising.size() == crosses);
-        CHECK(falling.size() == crosses);
-        if (rising.empty() || falling.empty()) continue;
-        CHECK(around(rising) == around(falling));
-        const Rect cross = around(rising);
-        CHECK(cross.top() < mm(0.9));
-        CHECK(cross.bottom() > mm(7.5));
-        CHECK(cross.centre().x.in_mm() == Approx((list.size.width / 2).in_mm()));
+        const double one = (ink.back().points[1].x - ink.back().points[0].x).in_mm();
+        const double other = (ink[ink.size() - 2].points[1].x - ink[ink.size() - 2].points[0].x).in_mm();
+        CHECK(one == Approx(-other));
     }
 }
 
-TEST_CASE("dots tell the heat of dryer and iron", "[symbols]") {
-    const std::map<std::string, long> expected = {
-        {"tumble low", 1}, {"tumble normal", 2}, {"iron low", 1}, {"iron medium", 2}, {"iron high", 3}};
-    for (const auto& [name, list] : drawings()) {
-        CAPTURE(name);
-        CHECK(dots(list) == (expected.contains(name) ? expected.at(name) : 0));
+// ISO 3758: dots for heat, lines for natural drying, an oblique stroke in the upper left corner for shade.
+TEST_CASE("dots and lines are as many as they should be", "[symbols]") {
+    const auto dots = [](const std::string& key) {
+        const auto ink = inked(key);
+        return std::ranges::count_if(ink, [](const Inked& one) { return one.width == Length{}; });
+    };
+    CHECK(dots("care/iron low") == 1);
+    CHECK(dots("care/iron medium") == 2);
+    CHECK(dots("care/iron high") == 3);
+    CHECK(dots("care/iron no steam") == 0);
+    CHECK(dots("care/tumble low") == 1);
+    CHECK(dots("care/tumble normal") == 2);
+    CHECK(dots("care/no tumble") == 0);
+
+    CHECK(inked("care/dry line")[1].points.size() == 2);
+    CHECK(inked("care/dry drip line")[1].points.size() == 4);
+    CHECK(near(inked("care/dry line")[1].rect.size.width, mm(0.5)));
+    CHECK(near(inked("care/dry flat")[1].rect.size.height, mm(0.5)));
+    CHECK(inked("care/dry drip flat")[1].points.size() == 4);
+    for (const char* const drying : {"dry line", "dry drip line", "dry flat", "dry drip flat"}) {
+        const std::string shaded = care(drying) + " shade";
+        CHECK(more_than(shaded, care(drying)) == 1);
+        const Rect stroke = inked(shaded).back().rect;
+        const Rect square = inked(shaded).front().rect;
+        CHECK(near(stroke.left(), square.left()));
+        CHECK(near(stroke.top(), square.top()));
+        CHECK(stroke.right() < square.centre().x);
     }
+    CHECK(inked("care/oxygen bleach")[1].points.size() == 4);
 }
 
-TEST_CASE("natural drying is told by lines: upright or flat, two for dripping, oblique for shade", "[symbols]") {
-    for (const std::string way : {"line", "flat"}) {
-        for (const bool drip : {false, true}) {
-            for (const bool shade : {false, true}) {
-                const std::string name = "dry " + std::string{drip ? "drip " : ""} + way + (shade ? " shade" : "");
-                CAPTURE(name);
-                Slants expected{2, 2, shade ? 1 : 0}; // the square itself
-                (way == "line" ? expected.upright : expected.level) += drip ? 2 : 1;
-                const DisplayList& list = drawings().at(name);
-                CHECK(slants(list) == expected);
-                if (!shade) continue;
-                for (const Line& line : strokes(list)) {
-                    const Rect corner = around({line});
-                    if (line[0].x == line[1].x || line[0].y == line[1].y) continue;
-                    CHECK(corner.right() < list.size.width / 2);
-                    CHECK(corner.bottom() < mm(4.2));
-                    CHECK(((line[1].x > line[0].x) != (line[1].y > line[0].y))); // it cuts the corner off
-                }
-            }
-        }
-    }
-}
-
-TEST_CASE("two parallel lines in the triangle allow oxygen only", "[symbols]") {
-    CHECK(slants(drawings().at("any bleach")) == Slants{0, 1, 2});
-    const DisplayList& oxygen = drawings().at("oxygen bleach");
-    CHECK(slants(oxygen) == Slants{0, 1, 4});
-    const std::vector<Line> lines = strokes(oxygen);
-    const auto slope = [](const Line& line) { return (line.at(1).y - line.at(0).y) / (line.at(1).x - line.at(0).x); };
-    REQUIRE(lines.size() == 5);
-    CHECK(slope(lines[3]) == Approx(slope(lines[4])));
+TEST_CASE("the lines in the triangle run parallel to its side, from its foot to the other side", "[symbols]") {
+    const auto triangle = inked("care/oxygen bleach")[0].points;
+    const auto lines = inked("care/oxygen bleach")[1].points;
+    const auto slope = [](Point from, Point to) { return (to.y - from.y) / (to.x - from.x); };
+    const double left = slope(triangle[2], triangle[0]);
+    CHECK(slope(lines[0], lines[1]) == Approx(left).epsilon(0.01));
+    CHECK(slope(lines[2], lines[3]) == Approx(left).epsilon(0.01));
+    for (const Point end : {lines[1], lines[3]})
+        CHECK(slope(triangle[0], end) == Approx(slope(triangle[0], triangle[1])).epsilon(0.01));
 }
 
 TEST_CASE("iron without steam has two jets below the sole, and a cross over them alone", "[symbols]") {
-    const std::vector<Line> lines = strokes(drawings().at("iron no steam"));
-    const auto below = [](const Line& line) { return around({line}).top() > mm(6); };
-    CHECK(std::ranges::count_if(lines, below) == 4);
-    CHECK(std::ranges::count_if(lines, [&](const Line& line) { return below(line) && line[0].x == line[1].x; }) == 2);
+    const auto ink = inked("care/iron no steam");
+    REQUIRE(ink.size() == 3);
+    CHECK(ink[1].points.size() == 4);
+    CHECK(ink[2].points.size() == 4);
+    for (std::size_t i = 1; i < 3; ++i)
+        CHECK(ink[i].rect.top() > ink[0].rect.bottom());
 }
 
-TEST_CASE("each temperature has numerals of its own in the same tub", "[symbols]") {
-    std::set<std::string> numerals;
-    const std::string tub = dump(drawings().at("no wash"));
-    for (const char* degrees : {"30", "40", "50", "60", "70", "95"}) {
-        CAPTURE(degrees);
-        const DisplayList& list = drawings().at("wash " + std::string{degrees});
-        DisplayList body = list;
-        DisplayList inside = list;
-        body.items.resize(4); // sides and water, each with its joints
-        inside.items.erase(inside.items.begin(), inside.items.begin() + 4);
-        CHECK(tub.starts_with(dump(body)));
-        CHECK(numerals.insert(dump(inside)).second);
-        CHECK(contains({{mm(2), mm(2.5)}, {list.size.width - mm(4), mm(4.5)}}, ink(inside)));
-    }
-}
-
-TEST_CASE("no two care symbols are alike", "[symbols]") {
+TEST_CASE("no two symbols are alike", "[symbols]") {
     std::set<std::string> seen;
-    for (const auto& [name, list] : drawings()) {
-        CAPTURE(name);
-        CHECK(seen.insert(dump(list)).second);
+    for (const NamedDrawing& drawing : care_symbols()) {
+        INFO(drawing.name);
+        std::string all;
+        for (const Inked& one : inked("care/" + drawing.name)) {
+            for (const Point p : one.points)
+                all += to_string(p.x) + to_string(p.y);
+        }
+        CHECK(seen.insert(all).second);
     }
 }

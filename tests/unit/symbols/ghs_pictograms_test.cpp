@@ -1,7 +1,7 @@
 #include "symbols/ghs_pictograms.h"
 
 #include "base/overloaded.h"
-#include "symbols/ghs_ink.h"
+#include "symbols/pen.h"
 
 #include <catch2/catch.hpp>
 
@@ -122,6 +122,12 @@ TEST_CASE("a pictogram is as high as its frame's diagonal", "[symbols]") {
     CHECK(near(ghs_height(mm(side)), mm(height)));
 }
 
+TEST_CASE("on a supply label a pictogram takes a fifteenth of the area, and 10 mm at least", "[symbols]") {
+    CHECK(supply_side({mm(52), mm(74)}).in_mm() == Approx(16.017).margin(0.001));
+    CHECK(supply_side({mm(74), mm(105)}).in_mm() == Approx(22.760).margin(0.001)); // the table asks for 23 mm
+    CHECK(supply_side({mm(30), mm(40)}) == mm(10));
+}
+
 TEST_CASE("the ground is white and the symbol keeps off the frame", "[symbols]") {
     for (const NamedDrawing& drawing : both_kinds()) {
         INFO(drawing.name);
@@ -169,7 +175,7 @@ TEST_CASE("no stroke of a pictogram with a side of 10 mm is a hairline", "[symbo
 }
 
 TEST_CASE("an outline is written as path data in tenths of a millimetre", "[symbols]") {
-    const Path path = ghs::outline("M 10 20 L 30 20.5 C 31 21 32 22 33 -3 Z");
+    const Path path = drawing::outline("M 10 20 L 30 20.5 C 31 21 32 22 33 -3 Z");
     REQUIRE(path.size() == 4);
     CHECK(std::get<MoveTo>(path[0]).to == Point{mm(1), mm(2)});
     CHECK(near(std::get<LineTo>(path[1]).to.y, mm(2.05)));
@@ -177,13 +183,15 @@ TEST_CASE("an outline is written as path data in tenths of a millimetre", "[symb
     CHECK(near(std::get<CurveTo>(path[2]).to.x, mm(3.3)));
     CHECK(near(std::get<CurveTo>(path[2]).to.y, mm(-0.3)));
     CHECK(std::holds_alternative<ClosePath>(path[3]));
-    CHECK_THROWS_AS(ghs::outline("M 10 20 l 30 20"), std::logic_error);
-    CHECK_THROWS_AS(ghs::outline("M 10"), std::logic_error);
+    CHECK_THROWS_AS(drawing::outline("M 10 20 l 30 20"), std::logic_error);
+    CHECK_THROWS_AS(drawing::outline("M 10"), std::logic_error);
 }
 
 TEST_CASE("a symmetric shape is drawn from its right half", "[symbols]") {
-    const std::vector<Point> points = points_of(ghs::symmetric(ghs::outline("M 50 10 L 60 20 L 55 30 L 50 30")));
-    const std::vector<Point> whole = points_of(ghs::outline("M 50 10 L 60 20 L 55 30 L 50 30 L 45 30 L 40 20 L 50 10"));
+    const std::vector<Point> points =
+        points_of(drawing::symmetric(drawing::outline("M 50 10 L 60 20 L 55 30 L 50 30")));
+    const std::vector<Point> whole =
+        points_of(drawing::outline("M 50 10 L 60 20 L 55 30 L 50 30 L 45 30 L 40 20 L 50 10"));
     REQUIRE(points.size() == whole.size());
     for (std::size_t i = 0; i < points.size(); ++i) {
         CHECK(near(points[i].x, whole[i].x));

@@ -1,20 +1,19 @@
-#include "symbols/ghs_ink.h"
+#include "symbols/pen.h"
 
 #include "base/number.h"
 #include "base/overloaded.h"
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <numbers>
 #include <stdexcept>
 #include <string>
 #include <utility>
 
-namespace dyeleaf::ghs {
+namespace dyeleaf::drawing {
 
 namespace {
-
-constexpr Length unit = mm(0.1);
 
 // Path data, read from left to right.
 class PathReader {
@@ -30,11 +29,15 @@ class PathReader {
 
   private:
     Path::value_type step(std::string_view letter) {
-        if (letter == "M") return MoveTo{point()};
-        if (letter == "L") return LineTo{point()};
-        if (letter == "C") return CurveTo{point(), point(), point()}; // braces: read from left to right
+        if (letter == "M") return MoveTo{pen_ = point()};
+        if (letter == "L") return LineTo{pen_ = point()};
+        if (letter == "H") return LineTo{pen_ = {length(), pen_.y}};
+        if (letter == "V") return LineTo{pen_ = {pen_.x, length()}};
         if (letter == "Z") return ClosePath{};
-        throw std::logic_error("path data with " + std::string{letter});
+        if (letter != "C") throw std::logic_error("path data with " + std::string{letter});
+        const CurveTo curve{point(), point(), point()}; // braces: read from left to right
+        pen_ = curve.to;
+        return curve;
     }
     std::string_view word() {
         rest_.remove_prefix(std::min(rest_.find_first_not_of(" \n"), rest_.size()));
@@ -46,11 +49,12 @@ class PathReader {
         const std::string_view number = word();
         const auto value = parse_decimal(number);
         if (!value) throw std::logic_error("path data with " + std::string{number} + " for a number");
-        return unit * *value;
+        return units(*value);
     }
     Point point() { return {length(), length()}; }
 
     std::string_view rest_;
+    Point pen_; // where the last step ended
 };
 
 Point end_of(const Path::value_type& step) {
@@ -85,7 +89,7 @@ Path transformed(const Path& path, const Transform& transform) {
 }
 
 Path mirrored(const Path& path) {
-    return transformed(path, {-1, 0, 0, 1, unit * 100, {}});
+    return transformed(path, {-1, 0, 0, 1, units(100), {}});
 }
 
 Path symmetric(const Path& right_half) {
@@ -107,7 +111,7 @@ Path symmetric(const Path& right_half) {
 Transform turned_by(double degrees, Point and_moved) {
     const double angle = degrees * std::numbers::pi / 180;
     const Transform turn{std::cos(angle), std::sin(angle), -std::sin(angle), std::cos(angle), {}, {}};
-    const Point middle{unit * 50, unit * 50};
+    const Point middle = at(50, 50);
     return Transform::move(middle + and_moved).after(turn.after(Transform::move(Point{} - middle)));
 }
 
@@ -119,4 +123,12 @@ FillPath white(Path path) {
     return {std::move(path), {1, 1, 1}};
 }
 
-} // namespace dyeleaf::ghs
+StrokePath stroked(Path path, Length width) {
+    return {std::move(path), {0, 0, 0}, width, {}, true};
+}
+
+void append(Ink& ink, Ink more) {
+    ink.insert(ink.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+} // namespace dyeleaf::drawing
