@@ -115,11 +115,18 @@ const Vocabulary& part_vocabulary() {
                 "part.hazards", "the codes of its sheet, where there are any",
                 [](const PartView& v) { return code_words(v.hazards().label.statements); }, from_sheet),
             Row::text("part.parts", "how much of it, as stated",
-                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); }),
+                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); },
+                      {"", "as stated, or as weighed in", ""}),
             Row::text("part.share", "its share by weight, where it can be known",
-                      [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); }),
+                      [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); },
+                      {"%", "parts over all parts; by volume each times its bulk density; then from the rounded masses",
+                       "arithmetic"}),
             Row::text("part.mass", "its grams, where they can be known",
-                      [](const PartView& v, const Manner& m) { return mass_words(m.language, v.mix, v.part()); }),
+                      [](const PartView& v, const Manner& m) { return mass_words(m.language, v.mix, v.part()); },
+                      {"g",
+                       "share × batch, rounded to the scale’s step; or as weighed; or from “holds”, two thirds full, "
+                       "and the bulk densities",
+                       "arithmetic; two thirds full: common practice"}),
             Row::text("part.volume", "its millilitres of loose powder, where they can be known",
                       [](const PartView& v, const Manner& m) -> Text {
                           if (!v.part().volume) return std::nullopt;
@@ -130,7 +137,8 @@ const Vocabulary& part_vocabulary() {
                        [](const PartView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.part().is_dye) return std::nullopt;
                            return deepest_patch(m.language, *v.of.records, v.of.records->dye(v.recorded().id.value));
-                       }),
+                       },
+                       {"", "its deepest swatch", ""}),
         }};
     return vocabulary;
 }
@@ -156,30 +164,38 @@ using Row = Rows<JarView>;
 std::vector<FactRow> identity_rows() {
     return {
         Row::text("jar.id", "its id in the records", [](const JarView& v) { return v.jar->id.value; }),
-        Row::text("jar.code", "its short code", [](const JarView& v) { return v.jar->code; }),
+        Row::text("jar.code", "its short code", [](const JarView& v) { return v.jar->code; },
+                  {"", "as recorded; the id where no code is recorded", ""}),
         Row::text("jar.name", "its name, or the names of its dyes",
-                  [](const JarView& v) { return v.jar->name.value_or(dye_names(v)); }),
-        Row::text("jar.dye.names", "the names of its dyes", dye_names),
+                  [](const JarView& v) { return v.jar->name.value_or(dye_names(v)); },
+                  {"", "as recorded; the names of its dyes where none is recorded", ""}),
+        Row::text("jar.dye.names", "the names of its dyes", dye_names,
+                  {"", "with the line or the code where another dye has the same name", ""}),
         Row::text("jar.lines", "the lines of its dyes",
-                  [](const JarView& v) { return of_each_dye(v, [](const Dye& dye) { return dye.line; }); }),
-        Row::text("jar.class", "the classes of its dyes", dye_classes),
-        Row::text("jar.product", "the suppliers' names of its dyes", products),
+                  [](const JarView& v) { return of_each_dye(v, [](const Dye& dye) { return dye.line; }); },
+                  {"", "each line once", ""}),
+        Row::text("jar.class", "the classes of its dyes", dye_classes, {"", "each class once", ""}),
+        Row::text("jar.product", "the suppliers' names of its dyes", products, {"", "each product once", ""}),
         Row::text("jar.behaviour", "how its dyes break and bleed",
-                  [](const JarView& v, const Manner& m) { return behaviour_words(m.language, *v.records, *v.jar); }),
+                  [](const JarView& v, const Manner& m) { return behaviour_words(m.language, *v.records, *v.jar); },
+                  {"", "from “breaks into”, “fluorescent” and “bleeds” of each dye", ""}),
         Row::patch("jar.patch", "the deepest swatch of its first dye",
                    [](const JarView& v, const Manner& m) -> std::optional<Patch> {
                        const Dye* dye = first_dye(v);
                        if (dye == nullptr) return std::nullopt;
                        return deepest_patch(m.language, *v.records, *dye);
-                   }),
+                   },
+                   {"", "the deepest swatch of its first dye", ""}),
         Row::text("jar.swatch_label", "depth and base of that: 2 % on Plain Sock",
                   [](const JarView& v, const Manner& m) -> Text {
                       const Dye* dye = first_dye(v);
                       const Swatch* swatch = dye == nullptr ? nullptr : deepest_swatch(*dye);
                       if (swatch == nullptr) return std::nullopt;
                       return label_words(m.language, *swatch, v.records->base(swatch->base.value));
-                  }),
-        Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), dye_parts),
+                  },
+                  {"", "depth and base of that", ""}),
+        Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), dye_parts,
+                  {"", "in stated order", ""}),
         Row::text("jar.notes", "the dyer's notes", [](const JarView& v) { return v.jar->notes; }),
     };
 }
@@ -187,30 +203,37 @@ std::vector<FactRow> identity_rows() {
 std::vector<FactRow> mix_rows() {
     return {
         Row::text("jar.strength", "dye in the mix, by weight; not there where it is unknown",
-                  [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); },
+                  {"%", "dye over the whole by weight, from the masses as rounded to the scale’s step", "arithmetic"}),
         Row::text("jar.strength.text", "the same with its basis, or that it is unknown",
-                  [](const JarView& v, const Manner& m) { return strength_words(m.language, mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return strength_words(m.language, mix_of(v)); },
+                  {"", "the same, with its basis", ""}),
         Row::text(
             "jar.strength.lacks", "there only if it is unknown: whose bulk densities would tell it",
             [](const JarView& v, const Manner& m) { return lacking_words(m.language, mix_of(v)); },
             {"", "a mix by volume needs what 1 mL of each loose powder weighs, or the parts weighed", "arithmetic"}),
         Row::text("jar.ratio", "the parts in stated order, with their basis",
-                  [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return ratio_words(m.language, mix_of(v)); },
+                  {"", "in stated order, with the basis", ""}),
         Row::text("jar.basis", "how the parts were measured: by weight or by volume",
                   [](const JarView& v, const Manner& m) { return words(m.language, mix_of(v).basis); }),
         Row::text("jar.recipe", "strength and amounts on one line",
-                  [](const JarView& v, const Manner& m) { return recipe_words(m.language, mix_of(v)); }),
-        Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts),
+                  [](const JarView& v, const Manner& m) { return recipe_words(m.language, mix_of(v)); },
+                  {"", "strength, and the masses or the stated parts", ""}),
+        Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts, {"", "in stated order", ""}),
         Row::text("jar.total", "grams of the whole, where they can be known",
-                  [](const JarView& v, const Manner& m) { return total_words(m.language, mix_of(v)); }),
+                  [](const JarView& v, const Manner& m) { return total_words(m.language, mix_of(v)); },
+                  {"g", "sum of the masses, or the batch as recorded", "arithmetic"}),
         Row::text("jar.grams_estimated", "there only if the grams are estimated",
                   [](const JarView& v, const Manner& m) {
                       return mix_of(v).masses_estimated ? m.language.say("jar.grams are estimated") : std::string{};
-                  }),
+                  },
+                  {"", "grams rest on bulk densities", ""}),
         Row::text(
             "jar.salt",
             "there only if nobody wrote down which salt is in it; a salt that is written down is the name of its part",
-            [](const JarView& v, const Manner& m) { return salt_words(m.language, *v.records, *v.jar); }),
+            [](const JarView& v, const Manner& m) { return salt_words(m.language, *v.records, *v.jar); },
+            {"", "neither the jar nor the ingredient names the salt", ""}),
         Row::text("jar.tare", "the empty jar's weight",
                   [](const JarView& v, const Manner& m) -> Text {
                       if (!v.jar->tare) return std::nullopt;
@@ -236,10 +259,12 @@ std::vector<FactRow> date_rows() {
         date_row<JarView>("jar.mixed.month", DateForm::month, day_mixed),
         date_row<JarView>("jar.mixed.iso", DateForm::iso, day_mixed),
         Row::text("jar.mixed.or_unknown", "mixed and the day, or that it is unknown",
-                  [](const JarView& v, const Manner& m) { return mixed_words(m.language, *v.jar); }),
+                  [](const JarView& v, const Manner& m) { return mixed_words(m.language, *v.jar); },
+                  {"", "from “mixed”", ""}),
         Row::text("jar.mixed_by", "who mixed it", [](const JarView& v) { return v.jar->mixed_by; }),
         Row::text("jar.topped_up", "there only if it was topped up: the last time",
-                  [](const JarView& v, const Manner& m) { return topped_up_words(m.language, *v.jar); }),
+                  [](const JarView& v, const Manner& m) { return topped_up_words(m.language, *v.jar); },
+                  {"", "the latest of “topped up”", ""}),
         Row::text("jar.use_by", "when to stop trusting it, where the dyer says so",
                   [](const JarView& v, const Manner& m) -> Text {
                       const auto date = use_by_of(v.records->studio, *v.jar);
@@ -247,7 +272,8 @@ std::vector<FactRow> date_rows() {
                       return short_date(m.language, *date);
                   },
                   {"", "as recorded, or the day it was mixed and the time it keeps", "calendar months, ISO 8601"}),
-        Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots),
+        Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots,
+                  {"", "of the first filling and of those on top, each once", ""}),
     };
 }
 
@@ -294,13 +320,17 @@ std::vector<FactRow> caution_rows() {
 std::vector<FactRow> size_rows() {
     return {
         Row::length("jar.wrap.length", "a label once round, overlap included",
-                    [](const JarView& v) { return wrap_length(v.jar->diameter); }),
+                    [](const JarView& v) { return wrap_length(v.jar->diameter); },
+                    {"mm", "π × (diameter + 0.1 mm of paper) + overlap",
+                     "circumference of a circle; overlap: common practice"}),
         Row::length("jar.wrap.overlap", "how far it covers its own start",
-                    [](const JarView&) { return wrap_overlap(); }),
+                    [](const JarView&) { return wrap_overlap(); }, {"mm", "5 mm", "common practice"}),
         Row::length("jar.label.height", "a label on the straight wall",
-                    [](const JarView& v) { return label_height(v.jar->height); }),
+                    [](const JarView& v) { return label_height(v.jar->height); },
+                    {"mm", "straight wall less 2 mm above and below", "common practice"}),
         Row::length("jar.front.width", "the part of the wall that faces you",
-                    [](const JarView& v) { return front_width(v.jar->diameter); }),
+                    [](const JarView& v) { return front_width(v.jar->diameter); },
+                    {"mm", "0.40 × π × diameter", "New York State rules on packages, section 221"}),
         Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
                     [](const JarView& v) { return give_width(v.jar->diameter); },
                     {"mm", "two thirds of the circumference, at least 74 mm",
@@ -309,7 +339,8 @@ std::vector<FactRow> size_rows() {
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;
                         return lid_label_diameter(*v.jar->lid);
-                    }),
+                    },
+                    {"mm", "the lid less 1 mm all round", "common practice"}),
     };
 }
 

@@ -172,7 +172,8 @@ const Vocabulary& base_vocabulary() {
         together({
             Row::text("base.id", "its id in the records", [](const BaseView& v) { return v.base->id.value; }),
             Row::text("base.name", "its name", [](const BaseView& v) { return v.base->name; }),
-            Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; }),
+            Row::text("base.code", "its short code", [](const BaseView& v) { return v.base->code; },
+                      {"", "as recorded; the id where no code is recorded", ""}),
             Row::text(
                 "base.fibres", "its fibres, largest share first",
                 [](const BaseView& v, const Manner& m) {
@@ -231,10 +232,13 @@ const Vocabulary& lot_vocabulary() {
             date_row<LotView>("lot.dyed.month", DateForm::month, day_dyed),
             date_row<LotView>("lot.dyed.iso", DateForm::iso, day_dyed),
             put_up_rows<LotView>("lot"),
-            Row::text("lot.price", "the price of a whole skein", price<LotView>),
+            Row::text("lot.price", "the price of a whole skein", price<LotView>,
+                      {"", "as recorded, in the currency’s minor units", "ISO 4217"}),
             Row::text("lot.price.per_100_g", "the same by weight", unit_price<LotView>, unit_price_derivation()),
-            Row::text("price.text", "the price of a whole skein", price<LotView>),
-            Row::text("price.blank", "there only if no price is recorded, to head an empty box", price_blank<LotView>),
+            Row::text("price.text", "the price of a whole skein", price<LotView>,
+                      {"", "as recorded, in the currency’s minor units", "ISO 4217"}),
+            Row::text("price.blank", "there only if no price is recorded, to head an empty box", price_blank<LotView>,
+                      {"", "no price is recorded", ""}),
             Row::text("lot.skeins", "how many skeins were dyed, spoilt ones among them",
                       [](const LotView& v) { return std::to_string(v.lot->skeins); }),
             Row::text("lot.for_sale", "how many of them are for sale",
@@ -248,9 +252,11 @@ const Vocabulary& lot_vocabulary() {
                           const auto pots = pots_of(*v.lot);
                           if (pots.empty()) return std::nullopt;
                           return std::to_string(pots.size());
-                      }),
+                      },
+                      {"", "counted", ""}),
             Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
-                      [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); }),
+                      [](const LotView& v, const Manner& m) { return only_if(v.lot->alternate, m, "yarn.alternate"); },
+                      {"", "from “alternate”", ""}),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
                       note_of([](const Dye& dye) { return dye.bleeds == true; }, "yarn.wash apart"), of_its_dyes),
             Row::text("lot.crock_note", "there only if one of its dyes crocks",
@@ -262,7 +268,8 @@ const Vocabulary& lot_vocabulary() {
                        [](const LotView& v, const Manner& m) -> std::optional<Patch> {
                            if (!v.lot->colour) return std::nullopt;
                            return patch_of(m.language, *v.records, *v.lot);
-                       }),
+                       },
+                       {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
         })};
     return vocabulary;
@@ -279,8 +286,10 @@ const Vocabulary& skein_vocabulary() {
                       [](const SkeinView& v) { return std::to_string(v.lot->skeins); }),
             Row::text(
                 "skein.of", "both: 3 of 12",
-                [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); }),
-            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot),
+                [](const SkeinView& v, const Manner& m) { return place_words(m.language, v.number, v.lot->skeins); },
+                {"", "its number, of all that were dyed, spoilt ones among them", ""}),
+            Row::text("skein.pot", "the pot it was dyed in, where there were several", pot,
+                      {"", "by counting through the pots", ""}),
             Row::text("skein.pot.letter", "its letter alone",
                       [](const SkeinView& v) -> Text {
                           const auto pot = pot_of(*v.lot, v.number);
