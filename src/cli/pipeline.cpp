@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "cli/caption.h"
 #include "cli/fact_list.h"
+#include "cli/page_details.h"
 #include "facts/checks.h"
 #include "facts/items.h"
 #include "facts/wording.h"
@@ -101,16 +102,18 @@ class Press {
         if (request.format == Format::pdf) pdf_.emplace();
     }
 
-    void page(const DisplayList& list) {
+    // `details` tells of a page whose tagged parts it is given.
+    void page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& details) {
         if (pdf_) {
-            pdf_->page(list);
+            described_.push_back(details(pdf_->page(list)));
             return;
         }
         files_.push_back({numbered(files_.size() + 1),
                           request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list)});
     }
 
-    std::vector<OutputFile> finish(const PdfDetails& details) {
+    std::vector<OutputFile> finish(PdfDetails details) {
+        details.pages = std::move(described_);
         if (pdf_) files_.push_back({request_.output, finish_pdf(pdf_->finish(), details)});
         return std::move(files_);
     }
@@ -132,6 +135,7 @@ class Press {
     const Render& request_;
     std::size_t pages_;
     std::optional<PdfPainter> pdf_;
+    std::vector<PdfPage> described_;
     std::vector<OutputFile> files_;
 };
 
@@ -196,6 +200,7 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
                   const std::vector<Trim>& trims, const Stock& stock, const Typesetter& typesetter,
                   const Printing& printing, const Progress& progress, Press& press, Diagnostics& diagnostics) {
     PlacedLabel label;
+    const PrintRun run{plans, items, trims, stock, printing.manner.language, design.back.has_value()};
     std::optional<std::size_t> placed; // which label that is: copies follow one another
     for (std::size_t i = 0; i < plans.size(); ++i) {
         progress(i + 1, plans.size());
@@ -217,7 +222,8 @@ void print_sheets(const std::vector<SheetPlan>& plans, const Design& design, con
         const auto print = [&](const auto& lists, Side side) {
             const std::string text =
                 caption_text(design, i + 1, plans.size(), side, turns_on_the_short_edge(plans[i]), printing);
-            press.page(compose_sheet(plans[i], lists, sheet_trims, stock, side, set_caption(text, typesetter)));
+            press.page(compose_sheet(plans[i], lists, sheet_trims, stock, side, set_caption(text, typesetter)),
+                       [&](TaggedPage tagged) { return page_details(run, i, side, std::move(tagged)); });
         };
         print(fronts, Side::front);
         if (design.back) print(backs, Side::back);
@@ -278,7 +284,12 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
                           "the layout " + in_quotes(design->name) + " is made for " + kind);
     }
-    const auto trims = trims_of(*design, items, diagnostics);
+    auto trims = trims_of(*design, items, diagnostics);
+    // A picture for the screen shows the label as it will be cut.
+    if (request.format != Format::pdf && stock->page_per_label && !stock->page_marks) {
+        for (Trim& trim : trims)
+            trim.bleed = {};
+    }
     if (!sound()) return std::nullopt;
     const auto plans = plan(trims, *stock, request, *design, library, diagnostics);
     if (!sound()) return std::nullopt;
@@ -303,7 +314,8 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         print_sheets(plans, *design, items, trims, *stock, typesetter, printing, progress, press, diagnostics);
         if (!sound()) return std::nullopt;
         warn_of_older_pages(press, diagnostics);
-        rendering.files = press.finish({design->name + ": " + labels, records->studio.name, languages->first.code()});
+        rendering.files =
+            press.finish({design->name + ": " + labels, records->studio.name, languages->first.code(), {}});
     } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
         return std::nullopt;

@@ -47,10 +47,13 @@ std::vector<std::size_t> with_copies(std::size_t labels, int copies) {
     return order;
 }
 
-std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order) {
+std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
+                                      const Stock& stock) {
     std::vector<SheetPlan> sheets;
-    for (const std::size_t label : order)
-        sheets.push_back({labels[label].size, {{label, {}}}});
+    for (const std::size_t label : order) {
+        const Length rim = page_rim(stock, labels[label]);
+        sheets.push_back({grown({{}, labels[label].size}, rim).size, {{label, {rim, rim}}}});
+    }
     return sheets;
 }
 
@@ -222,7 +225,7 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
                           "leave --skip away, or choose a stock with cells (`dyeleaf stocks` lists them)");
         return {};
     }
-    if (stock.page_per_label) return page_per_label(labels, order);
+    if (stock.page_per_label) return page_per_label(labels, order, stock);
     std::vector<SheetPlan> sheets = cut_from_card(labels, order, stock, at, diagnostics);
     warn_without_test_line(sheets, labels, stock, at, diagnostics);
     return sheets;
