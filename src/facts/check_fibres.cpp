@@ -45,8 +45,7 @@ struct Check {
     Market market;
     Diagnostics& diagnostics;
 
-    // Regulation (EU) No 1007/2011, which the UK has kept; or title 16 of the Code of Federal Regulations (which section
-    // says what: from memory).
+    // Regulation (EU) No 1007/2011, which the UK has kept; or title 16 of the Code of Federal Regulations.
     void warn(const Spot& spot, const std::string& message, const std::string& help, std::string_view article,
               std::string_view section) const {
         std::string source = "16 CFR " + std::string{section};

@@ -18,8 +18,8 @@ struct Figure {
     std::vector<std::size_t> recorded;
 };
 
-// Regulation (EU) No 1007/2011, Annex I: most rows have several names of one fibre (polyamide or nylon), but row 3 those
-// of several animals, and row 48 those of several metals.
+// Regulation (EU) No 1007/2011, Annex I: most rows have names of one fibre (polyamide or nylon), but row 3 has those of
+// several animals, and row 48 those of several materials.
 bool has_names_of_several(const FibreKind& kind) {
     return kind.nature == FibreKind::Nature::other || !found_among("cattle hair", kind.eu).empty();
 }
@@ -75,8 +75,9 @@ std::vector<StatedFibre> stated_fibres(const Base& base, Market market) {
     return stated;
 }
 
-// Regulation (EU) No 1007/2011, Art. 8(2): all the wool; in a mixture, not less than 25 % of the weight, and in one that was carded
-// together (scribbled) beside one other fibre only. How a yarn was mixed is not recorded, so one other it is.
+// Regulation (EU) No 1007/2011, Art. 8(2): all the wool; in a mixture, not less than 25 % of the weight, and in one
+// that was carded together (scribbled) beside one other fibre only. How a yarn was mixed is not recorded, so one other
+// it is.
 VirginWool virgin_wool(const Base& base, Market market) {
     Percent wool;
     bool claimed_of_some = base.virgin_wool == true;
@@ -100,7 +101,7 @@ VirginWool virgin_wool(const Base& base, Market market) {
     if (wool == Percent{}) return VirginWool::no_wool;
     if (recycled || base.virgin_wool == false) return VirginWool::denied;
     if (!claimed_of_all) return VirginWool::in_part;
-    if (market == Market::us) return VirginWool::may_be_named; // 16 CFR 300.20 asks no share (from memory)
+    if (market == Market::us) return VirginWool::may_be_named; // 16 CFR 300.20 asks no share
     if (wool < percent(25)) return VirginWool::too_little;
     if (others.size() > 1) return VirginWool::among_many;
     return VirginWool::may_be_named;
