@@ -187,6 +187,8 @@ struct Shape {
     Length corner;
     Length bleed;
     Length safe; // nothing but background within this of the trim
+    // What the layout is made for, where the size comes from the record: smaller labels are warned of.
+    Length least_width, least_height;
 };
 
 struct Design {

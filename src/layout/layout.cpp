@@ -44,6 +44,15 @@ std::optional<Length> required(const LengthOrFact& length, const Item& item, Dia
     return std::nullopt;
 }
 
+void warn_if_below(Length least, Length length, const std::string& side, const Design& design, const Item& item,
+                   Diagnostics& diagnostics) {
+    if (fits(least, length)) return;
+    diagnostics.warning(item.spot,
+                        in_quotes(item.id) + ": the label is " + to_string(length) + " " + side + ", and the layout " +
+                            in_quotes(design.name) + " is made for at least " + to_string(least),
+                        "choose a larger jar, or another layout");
+}
+
 // Tries the label with its texts at full size, then ever smaller, until all of it fits.
 Placement best_placement(const FilledBox& box, Size size, const Shape& shape, const Typesetter& typesetter) {
     const auto fits_trim = [&](const Zone& zone) { return !is_text(zone) || keeps_inside(zone, size, shape); };
@@ -94,6 +103,8 @@ std::optional<Size> label_size(const Design& design, const Item& item, Diagnosti
     const auto width = required(design.shape.width, item, diagnostics);
     const auto height = required(design.shape.height, item, diagnostics);
     if (!width || !height) return std::nullopt;
+    warn_if_below(design.shape.least_width, *width, "wide", design, item, diagnostics);
+    warn_if_below(design.shape.least_height, *height, "high", design, item, diagnostics);
     return Size{*width, *height};
 }
 

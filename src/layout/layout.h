@@ -19,7 +19,7 @@ struct PlacedLabel {
 };
 
 // The label's size, from the design's shape and the item's facts; nothing and an error where a fact is missing or the
-// length is not positive.
+// length is not positive. One below what the shape is made for is warned of.
 std::optional<Size> label_size(const Design& design, const Item& item, Diagnostics& diagnostics);
 
 // The label of one item. Text that does not fit at its smallest size is cut with … and a warning that names item and

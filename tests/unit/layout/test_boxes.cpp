@@ -315,3 +315,13 @@ TEST_CASE("a symbol too small to be told is warned of", "[layout]") {
     CHECK(found.front().severity == Severity::warning);
     CHECK(found.front().message == "“sock”: the symbol “Wash 30 °C, gentle” is 1 mm too low to be told");
 }
+
+TEST_CASE("a label below what its layout is made for is warned of", "[layout]") {
+    const auto found = complaints("layout: small\nfor: dyes\n"
+                                  "shape: {width: 60 mm, height: 40 mm, least width: 60 mm, least height: 52 mm}\n"
+                                  "front: {column: [{text: \"{dye.name}\"}]}\n");
+    REQUIRE(found.size() == 1);
+    CHECK(found.front().severity == Severity::warning);
+    CHECK(found.front().message ==
+          "“sloe”: the label is 40 mm high, and the layout “small” is made for at least 52 mm");
+}
