@@ -25,9 +25,10 @@ std::vector<FactRow> bench_rows() {
         Row::list("lot.recipe", "the lines of its recipe, in order", line_vocabulary(), recipe_lines),
         Row::text("lot.depth", "all dye on the dry weight, where it is known of every line",
                   [](const LotView& v, const Manner& m) -> Text {
-                      const auto depth = worked_recipe(v).depth;
-                      if (!depth) return std::nullopt;
-                      return strength_words(m.language, *depth);
+                      const WorkedRecipe recipe = worked_recipe(v);
+                      if (!recipe.depth) return std::nullopt;
+                      const std::string depth = strength_words(m.language, *recipe.depth);
+                      return recipe.depth_estimated ? about(depth) : depth;
                   },
                   {"%", "the depths together, to two significant figures", "arithmetic"}),
         Row::text("lot.dry_weight", "as weighed, or so many skeins of their nominal weight",
