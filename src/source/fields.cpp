@@ -34,7 +34,8 @@ const Node* Fields::take(std::string_view key) {
 
 const Node* Fields::need(std::string_view key, std::string_view example) {
     const Node* value = take(key);
-    if (value != nullptr || node_->kind != Node::Kind::map || has(key)) return value;
+    const bool nothing_read = node_->entries.empty() && !node_->refused.empty(); // and that was complained of
+    if (value != nullptr || node_->kind != Node::Kind::map || nothing_read || has(key)) return value;
     const Missing missing{std::string{key}, std::string{example}};
     const bool may_be_a_slip = std::ranges::any_of(node_->entries, [&](const Entry& entry) {
         return !is_asked_for(entry.key) && nearest(entry.key, {missing.key}).has_value();
