@@ -63,7 +63,7 @@ void check_base(const Records& records, const Base& base, Diagnostics& diagnosti
 void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
     check_days(lot, today, diagnostics);
     check_lot_code(records, lot, diagnostics);
-    check_skeins(lot, diagnostics);
+    check_skeins(records, lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 
