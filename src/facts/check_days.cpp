@@ -53,9 +53,18 @@ void check_days(const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     const std::string which = "dye " + in_quotes(dye.id.value);
     check_day(dye.opened, which + " was opened", dye.spot, today, diagnostics);
     if (dye.speckle) check_day(dye.speckle->tried_on, which + " was tried for speckles", dye.spot, today, diagnostics);
+    const auto in_future = [&](const Swatch& swatch) {
+        const auto day = known_date(swatch.dyed);
+        return day && *day > today;
+    };
+    bool told = false; // once a dye: a clock that is wrong makes one complaint of many swatches
     for (const Swatch& swatch : dye.swatches) {
-        check_day(swatch.dyed, "the swatch at " + decimal(swatch.depth.number(), 4) + " % was dyed", swatch.spot, today,
-                  diagnostics);
+        if (told && in_future(swatch)) continue;
+        told = told || in_future(swatch);
+        check_day(swatch.dyed,
+                  "the swatch of " + in_quotes(dye.id.value) + " at " + decimal(swatch.depth.number(), 4) +
+                      " % was dyed",
+                  swatch.spot, today, diagnostics);
     }
 }
 

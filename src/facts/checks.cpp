@@ -72,6 +72,7 @@ void check_facts(const Records& records, const Date& today, Diagnostics& diagnos
         check_dye(records, dye, today, diagnostics);
     for (const Jar& jar : records.jars)
         check_jar(records, jar, today, diagnostics);
+    check_care_symbols(records, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
     for (const Lot& lot : records.lots) {
