@@ -127,6 +127,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "tare",
     "topped up",
     "tried on",
+    "unit price",
     "units",
     "use by",
     "virgin wool",
