@@ -56,10 +56,11 @@ void Fields::refuse_the_rest() {
     if (node_->kind != Node::Kind::map) complain_of_shape();
     for (const Entry& entry : node_->entries) {
         if (is_asked_for(entry.key)) continue;
+        const auto meant = nearest(entry.key, asked_);
         diagnostics_->error(entry.key_spot, in_quotes(entry.key) + " is not a key of the " + what_,
-                            suggest(entry.key, asked_));
-        if (const auto meant = nearest(entry.key, asked_))
-            std::erase_if(missing_, [&](const Missing& one) { return one.key == *meant; });
+                            meant ? "did you mean " + in_quotes(*meant) + "?"
+                                  : "known here: " + joined(asked_, ", ")); // all: the one she means is among them
+        if (meant) std::erase_if(missing_, [&](const Missing& one) { return one.key == *meant; });
     }
     for (const Missing& one : missing_)
         complain_of_missing(one);
