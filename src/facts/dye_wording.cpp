@@ -10,15 +10,6 @@
 
 namespace dyeleaf {
 
-namespace {
-
-std::optional<std::string> only_if(bool says_so, const Language& language, std::string_view key) {
-    if (!says_so) return std::nullopt;
-    return language.say(key);
-}
-
-} // namespace
-
 std::string words(const Language& language, SpeckleGrade grade) {
     switch (grade) {
     case SpeckleGrade::clean: return language.say("speckle.clean");
@@ -75,19 +66,19 @@ std::optional<std::string> status_words(const Language& language, DyeStatus stat
 }
 
 std::optional<std::string> fluorescent_words(const Language& language, const Dye& dye) {
-    return only_if(dye.fluorescent == true, language, "dye.fluorescent");
+    return only_if(language, dye.fluorescent == true, "dye.fluorescent");
 }
 
 std::optional<std::string> bleeding_words(const Language& language, const Dye& dye) {
-    return only_if(dye.bleeds == true, language, "dye.bleeds");
+    return only_if(language, dye.bleeds == true, "dye.bleeds");
 }
 
 std::optional<std::string> crocking_words(const Language& language, const Dye& dye) {
-    return only_if(dye.crocks == true, language, "dye.crocks");
+    return only_if(language, dye.crocks == true, "dye.crocks");
 }
 
 std::optional<std::string> rinsing_words(const Language& language, const Dye& dye) {
-    return only_if(dye.rinses_clear == false, language, "dye.never rinses clear");
+    return only_if(language, dye.rinses_clear == false, "dye.never rinses clear");
 }
 
 std::optional<std::string> light_fastness_words(const Language& language, const Dye& dye) {
@@ -137,9 +128,8 @@ std::string replacement_words(const Language& language, const Dye& replacement) 
 std::optional<std::string> namesake_words(const Language& language, const Records& records, const Dye& dye) {
     std::vector<std::string> places;
     for (const Dye* other : namesakes(records, dye)) {
-        std::string place =
-            other->line == dye.line ? language.say("dye.in this line", {{"code", other->code}}) : other->line;
-        if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
+        const bool here = other->line == dye.line;
+        add_once(places, here ? language.say("dye.in this line", {{"code", other->code}}) : other->line);
     }
     if (places.empty()) return std::nullopt;
     return language.say("dye.also in", {{"places", joined(places, ", ")}});

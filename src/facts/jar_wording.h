@@ -1,4 +1,4 @@
-// The words for what is in a jar, .
+// The words for a mix and for the jar that holds it.
 #pragma once
 
 #include "facts/mix.h"

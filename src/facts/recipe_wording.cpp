@@ -1,6 +1,5 @@
 #include "facts/recipe_wording.h"
 
-#include "base/number.h"
 #include "base/overloaded.h"
 #include "facts/wording.h"
 

@@ -1,11 +1,11 @@
 #include "facts/swatch_facts.h"
 
+#include "facts/base_facts.h"
 #include "facts/date_rows.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
 #include "facts/yarn.h"
-#include "facts/yarn_facts.h"
 
 namespace dyeleaf {
 
@@ -77,7 +77,7 @@ const Vocabulary& swatch_vocabulary() {
     using Row = Rows<SwatchView>;
     static const Vocabulary vocabulary{
         "swatch",
-        {
+        together({
             Row::patch("swatch.patch", "its colour",
                        [](const SwatchView& v, const Manner& m) {
                            return patch_of(m.language, *v.of.records, *v.of.dye, *v.swatch);
@@ -92,9 +92,7 @@ const Vocabulary& swatch_vocabulary() {
                       {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
-            date_row<SwatchView>("swatch.date.short", DateForm::brief, day_dyed),
-            date_row<SwatchView>("swatch.date.long", DateForm::full, day_dyed),
-            date_row<SwatchView>("swatch.date.iso", DateForm::iso, day_dyed),
+            date_rows<SwatchView>("swatch.date", day_dyed),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
@@ -109,11 +107,11 @@ const Vocabulary& swatch_vocabulary() {
             Row::text("swatch.source", "how its colour was taken",
                       [](const SwatchView& v, const Manner& m) -> Text {
                           if (!v.swatch->colour) return std::nullopt;
-                          return std::string{words(m.language, v.swatch->colour_source)};
+                          return words(m.language, v.swatch->colour_source);
                       },
                       {"", "from “colour from”", ""}),
             Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
-        }};
+        })};
     return vocabulary;
 }
 

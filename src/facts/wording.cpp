@@ -101,8 +101,8 @@ std::string mass_words(const Language& language, Mass mass) {
     return with_unit(language.number(mass.number(), 3), "g");
 }
 
-std::string about(std::string words) {
-    return std::string{"≈"}.append(no_break).append(words);
+std::string about_if(bool estimated, std::string words) {
+    return estimated ? std::string{"≈"}.append(no_break).append(words) : words;
 }
 
 std::string volume_words(const Language& language, Volume volume) {
@@ -182,6 +182,18 @@ std::string fibre_name_words(const Language& language, const StatedFibre& fibre)
 
 std::string fibre_words(const Language& language, const StatedFibre& fibre) {
     return percent_words(language, fibre.share) + " " + fibre_name_words(language, fibre);
+}
+
+std::optional<std::string> only_if(const Language& language, bool says_so, std::string_view key) {
+    if (!says_so) return std::nullopt;
+    return language.say(key);
+}
+
+std::string joined_once(const std::vector<std::string>& texts) {
+    std::vector<std::string> once;
+    for (const std::string& text : texts)
+        add_once(once, text);
+    return joined(once, " + ");
 }
 
 std::string unbroken(std::string_view text) {

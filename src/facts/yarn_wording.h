@@ -19,7 +19,8 @@ std::string usual_gauge_words(const Language& language, const YarnWeightClass& w
 std::string usual_needles_words(const Language& language, const YarnWeightClass& weight, Units units);
 std::string usual_hook_words(const Language& language, const YarnWeightClass& weight, Units units);
 
-// A yarn count, to three significant figures, in the phrase of its system: count_words(language, "yarn.tex", 238.1).
+// A yarn count, to three significant figures, in the phrase of its system: yarn_count_words(language, "yarn.tex",
+// 238.1).
 std::string yarn_count_words(const Language& language, std::string_view system, double count);
 
 // "420 m per 100 g".

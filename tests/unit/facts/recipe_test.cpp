@@ -1,5 +1,6 @@
 #include "facts/recipe.h"
 
+#include "facts/dyes_in.h"
 #include "facts/pots.h"
 #include "studio_records.h"
 
