@@ -54,7 +54,7 @@ for path in sorted((root / "layouts").glob("*.yaml")):
 
 # Every other language must have all that English has, save texts that stand in no source at hand.
 for path in sorted((root / "layouts/languages").glob("*.yaml")):
-    missing = [key for key in english if key not in phrases(path) and not key.startswith("statements")]
+    missing = [key for key in english if key not in phrases(path) and not key.startswith("statements.")]
     problems += [f"{path.name} lacks “{key}”" for key in missing]
 
 print("\n".join(problems) or f"{len(english)} phrases checked")

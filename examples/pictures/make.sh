@@ -15,3 +15,5 @@ one index dye-index 90
 one jars jar-wrap 160 --only sloe-shaker
 one lid jar-lid 160 --only hedgerow
 one tags hang-tag 130 --only 26-117:3-3
+one lot lot-sheet 90 --only 26-117
+rm "$folder/lot-2.png" # the back is a blank form
