@@ -7,9 +7,9 @@
 #include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
 #include "facts/yarn_measure_facts.h"
 #include "facts/yarn_view.h"
+#include "facts/yarn_wording.h"
 
 namespace dyeleaf {
 

@@ -1,6 +1,7 @@
 #include "facts/card_facts.h"
 
 #include "facts/dye_facts.h"
+#include "facts/dye_wording.h"
 #include "facts/rows.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"

@@ -1,6 +1,6 @@
 #include "facts/check_days.h"
 
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/wording.h"
 
@@ -24,8 +24,7 @@ void check_days(const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     check_day(dye.opened, which + " was opened", dye.spot, today, diagnostics);
     if (dye.speckle) check_day(dye.speckle->tried_on, which + " was tried for speckles", dye.spot, today, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
-        check_day(swatch.dyed, "the swatch at " + decimal(swatch.depth.number(), 4) + " % was dyed", swatch.spot, today,
-                  diagnostics);
+        check_day(swatch.dyed, "the swatch at " + plain(swatch.depth) + " was dyed", swatch.spot, today, diagnostics);
     }
 }
 

@@ -1,10 +1,12 @@
 #include "facts/check_mix.h"
 
 #include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/jar_contents.h"
 #include "facts/keeping.h"
 #include "facts/mix.h"
+#include "facts/rounding.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,18 +20,12 @@ constexpr double fewest_steps = 10;
 // Undoes the binary error of quotients such as 0.3 g / 0.1 g.
 constexpr double nudge = 1e-9;
 
-// Past this much of itself a change of strength is worth a word (common practice: 2 %).
-constexpr double slight = 0.02;
-
 // A jar that holds so much more than was put in was weighed with another lid, or belongs to another record.
 constexpr double too_full = 1.05;
 
-// Figures in messages, which are not printed and so know no language.
-std::string plain(Mass mass) {
-    return decimal(mass.number(), 3) + " g";
-}
+// Of what is worked out, which nobody knows more finely.
 std::string plain_share(Percent share) {
-    return significant(share.number(), 2) + " %";
+    return significant(share.number(), strength_figures) + " %";
 }
 
 class MixCheck {
@@ -90,7 +86,7 @@ class MixCheck {
                 warn("jar " + jar_.id.value +
                          " was topped up after its strength had changed, and nobody can say how strong it is now",
                      "write how much was left in it and how much was added, as in left: 12 g, added: 20 g");
-            } else if (std::abs(*after.strength / *before.strength - 1) > slight) {
+            } else if (has_changed(*before.strength, *after.strength)) {
                 warn("jar " + jar_.id.value + " held " + plain_share(*before.strength) + " dye and holds " +
                          plain_share(*after.strength) + " since it was topped up",
                      "print its labels again; they state what is in it now");

@@ -181,14 +181,14 @@ std::vector<FactRow> swatch_rows() {
                       return label_words(m.language, *swatch, v.records->base(swatch->base.value));
                   },
                   {"", "depth and base of the deepest swatch", ""}),
-        Row::text("dye.deepest.stock", "how much 1 % stock dyes 100 g as deep as that",
-                  [](const DyeView& v, const Manner& m) -> Text {
-                      const Swatch* swatch = deepest_swatch(*v.dye);
-                      if (swatch == nullptr) return std::nullopt;
-                      return volume_words(m.language, stock_per_hundred_grams(swatch->depth));
-                  },
-                  {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
-                   "textbook rule for dyeing recipes"}),
+        Row::text(
+            "dye.deepest.stock", "how much 1 % stock dyes 100 g as deep as that",
+            [](const DyeView& v, const Manner& m) -> Text {
+                const Swatch* swatch = deepest_swatch(*v.dye);
+                if (swatch == nullptr) return std::nullopt;
+                return volume_words(m.language, stock_per_hundred_grams(swatch->depth));
+            },
+            from_one_percent_stock),
         Row::text("dye.swatch.count", "how many swatches there are",
                   [](const DyeView& v) { return std::to_string(v.dye->swatches.size()); }, {"", "counted", ""}),
         Row::text("dye.unswatched", "there only if there are no swatches",

@@ -95,6 +95,39 @@ std::string warning_words(const Language& language, const Dye& dye) {
     return joined(texts, dot);
 }
 
+std::string label_words(const Language& language, const Swatch& swatch, const Base& base) {
+    return language.say("dye.swatch", {{"depth", percent_words(language, swatch.depth)}, {"base", base.name}});
+}
+
+std::string words(const Language& language, ColourSource source) {
+    switch (source) {
+    case ColourSource::instrument: return language.say("dye.recorded by.instrument");
+    case ColourSource::photo: return language.say("dye.recorded by.photo");
+    case ColourSource::eye: return language.say("dye.recorded by.eye");
+    }
+    return {};
+}
+
+std::string words(const Language& language, HueFamily family) {
+    switch (family) {
+    case HueFamily::pink: return language.say("hue.pink");
+    case HueFamily::red: return language.say("hue.red");
+    case HueFamily::orange_brown: return language.say("hue.orange brown");
+    case HueFamily::yellow: return language.say("hue.yellow");
+    case HueFamily::green: return language.say("hue.green");
+    case HueFamily::turquoise: return language.say("hue.turquoise");
+    case HueFamily::blue: return language.say("hue.blue");
+    case HueFamily::violet: return language.say("hue.violet");
+    case HueFamily::grey: return language.say("hue.grey");
+    }
+    return {};
+}
+
+std::string hue_range_words(const Language& language, HueFamily first, HueFamily last) {
+    if (first == last) return capitalised(words(language, first));
+    return capitalised(language.say("hue.range", {{"first", words(language, first)}, {"last", words(language, last)}}));
+}
+
 std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye) {
     std::vector<std::string> texts;
     for (const Jar& jar : records.jars) {

@@ -32,7 +32,7 @@ void add(std::vector<Figure>& parts, const Fibre& fibre, Market market) {
 }
 
 bool is_wool(const Figure& part) {
-    return part.kind == &fibre_kinds().front();
+    return part.kind == &wool_kind();
 }
 
 } // namespace
@@ -70,7 +70,7 @@ VirginWool virgin_wool(const Base& base, Market market) {
     std::vector<std::string> others;
     for (const Fibre& fibre : base.fibres) {
         const FibreWord word = read_fibre_word(fibre.name);
-        if (word.kind == &fibre_kinds().front()) {
+        if (word.kind == &wool_kind()) {
             wool = wool + fibre.share;
             claimed = claimed || word.virgin;
             recycled = recycled || word.recycled;

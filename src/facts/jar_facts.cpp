@@ -1,6 +1,7 @@
 #include "facts/jar_facts.h"
 
 #include "facts/date_rows.h"
+#include "facts/dye_wording.h"
 #include "facts/dyes_in.h"
 #include "facts/hazard_facts.h"
 #include "facts/jar_bench_facts.h"

@@ -44,6 +44,10 @@ std::string behaviour_of(const Language& language, const Dye& dye) {
 
 } // namespace
 
+std::string words(const Language& language, Basis basis) {
+    return language.say(basis == Basis::weight ? "jar.by weight" : "jar.by volume");
+}
+
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix) {
     if (!mix.strength) return std::nullopt;
     return about_if(mix.shares_estimated, strength_words(language, *mix.strength));

@@ -10,6 +10,8 @@
 
 namespace dyeleaf {
 
+std::string words(const Language& language, Basis basis); // "by weight"
+
 // A mix. Strength is always by weight, whatever the basis.
 // "50 %", "≈ 27 %"; nothing where it is unknown.
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix);

@@ -2,10 +2,11 @@
 
 #include "facts/base_facts.h"
 #include "facts/date_rows.h"
+#include "facts/dye_wording.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
+#include "facts/yarn_wording.h"
 
 namespace dyeleaf {
 
@@ -98,12 +99,12 @@ const Vocabulary& swatch_vocabulary() {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
                       },
                       {"", "from “dyed”", ""}),
-            Row::text("swatch.stock", "how much 1 % stock dyes 100 g so",
-                      [](const SwatchView& v, const Manner& m) {
-                          return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
-                      },
-                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
-                       "textbook rule for dyeing recipes"}),
+            Row::text(
+                "swatch.stock", "how much 1 % stock dyes 100 g so",
+                [](const SwatchView& v, const Manner& m) {
+                    return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
+                },
+                from_one_percent_stock),
             Row::text("swatch.source", "how its colour was taken",
                       [](const SwatchView& v, const Manner& m) -> Text {
                           if (!v.swatch->colour) return std::nullopt;
@@ -164,12 +165,12 @@ const Vocabulary& depth_vocabulary() {
         {
             Row::text("depth.text", "dye on weight of fibre",
                       [](const DepthView& v, const Manner& m) { return percent_words(m.language, v.depth); }),
-            Row::text("depth.stock", "how much 1 % stock dyes 100 g so",
-                      [](const DepthView& v, const Manner& m) {
-                          return volume_words(m.language, stock_per_hundred_grams(v.depth));
-                      },
-                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
-                       "textbook rule for dyeing recipes"}),
+            Row::text(
+                "depth.stock", "how much 1 % stock dyes 100 g so",
+                [](const DepthView& v, const Manner& m) {
+                    return volume_words(m.language, stock_per_hundred_grams(v.depth));
+                },
+                from_one_percent_stock),
             Row::list("depth.patches", "one for each base of dye.bases, in the same order", cell_vocabulary(),
                       [](const DepthView& v) {
                           std::vector<CellView> cells;

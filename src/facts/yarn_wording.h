@@ -1,14 +1,27 @@
-// How measures of yarn print: needles, guidelines, counts and prices by weight.
+// How yarn prints: its fibres, its care, and measures such as needles, guidelines, counts and prices by weight.
 #pragma once
 
+#include "facts/fibre_statement.h"
 #include "facts/yarn_weight_class.h"
 #include "language/language.h"
 #include "records/records.h"
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace dyeleaf {
+
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre); // "wool (merino)"
+std::string fibre_words(const Language& language, const StatedFibre& fibre);      // "75 % wool (merino)"
+// "75 % wool · 25 % polyamide", in the names and the order that the market's rules ask for.
+std::string fibre_statement(const Language& language, const Base& base, Market market);
+// Where it was spun and where it is dyed, each where it is recorded.
+std::string provenance(const Language& language, const Base& base, const Studio& studio);
+
+std::string care_words(const Language& language, const Care& care);              // "Wash 30 °C, gentle"
+std::string care_words(const Language& language, const std::vector<Care>& care); // "Wash 30 °C, gentle · Do not bleach"
+std::string words(const Language& language, PutUp put_up);                       // "mini skein"
 
 // The needles that the dyer names, in the studio's units: "2.25–2.75 mm (US 1–2)". As she wrote them where they are no
 // sizes, and where the other system has none.
