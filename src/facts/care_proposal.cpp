@@ -3,7 +3,6 @@
 #include "facts/fibre_words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace dyeleaf {
 

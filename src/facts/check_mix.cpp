@@ -2,13 +2,11 @@
 
 #include "base/number.h"
 #include "base/plain_figures.h"
-#include "base/words.h"
 #include "facts/jar_contents.h"
 #include "facts/keeping.h"
 #include "facts/mix.h"
 #include "facts/rounding.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace dyeleaf {

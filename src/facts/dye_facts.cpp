@@ -12,9 +12,6 @@
 #include "facts/swatches.h"
 #include "facts/wording.h"
 
-#include <algorithm>
-#include <iterator>
-
 namespace dyeleaf {
 
 namespace {

@@ -154,6 +154,12 @@ const Vocabulary& skein_vocabulary() {
             put_up_rows<SkeinView>("skein"),
             Row::text("skein.price", "its price; of an odd skein its own, or none", price<SkeinView>),
             Row::text("skein.price.per_100_g", "the same by weight", unit_price<SkeinView>, unit_price_derivation()),
+            Row::text(
+                "skein.price.unit", "the same, there only where the studio states unit prices",
+                [](const SkeinView& v, const Manner& m) {
+                    return v.records->studio.unit_price ? unit_price(v, m) : std::nullopt;
+                },
+                unit_price_derivation()),
             Row::text("skein.price.blank", "there only if it has no price, to head an empty box",
                       price_blank<SkeinView>),
         })};

@@ -10,8 +10,6 @@
 #include "facts/skein_size.h"
 #include "facts/stock_solution.h"
 
-#include <algorithm>
-
 namespace dyeleaf {
 
 namespace {

@@ -7,7 +7,6 @@
 #include "facts/swatches.h"
 #include "facts/wording.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace dyeleaf {

@@ -1,6 +1,5 @@
 #include "records/read_records.h"
 
-#include "base/words.h"
 #include "records/check_records.h"
 #include "records/read_items.h"
 #include "source/document.h"
@@ -127,6 +126,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "tare",
     "topped up",
     "tried on",
+    "unit price",
     "units",
     "use by",
     "virgin wool",

@@ -75,6 +75,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
         studio.currency = read_currency(*currency, "currency", diagnostics);
     const auto step = within(read_mass, {grams(0.0001), grams(100)});
     studio.scale_step = optional_field(fields, "scale step", step).value_or(studio.scale_step);
+    studio.unit_price = optional_field(fields, "unit price", read_yes_no).value_or(studio.unit_price);
     studio.made_in = optional_field(fields, "made in", read_name);
     studio.jars_keep = optional_field(fields, "jars keep", read_period);
     const auto styles = one_of<CareStyle>(

@@ -49,6 +49,7 @@ struct Studio {
     Units units = Units::metric;
     Currency currency;
     Mass scale_step = grams(0.1); // the finest step of her scale
+    bool unit_price = false;      // tags state the price of 100 g beside that of the skein
     std::optional<std::string> made_in;
     std::optional<Months> jars_keep; // how long she trusts a jar, where it does not say otherwise
     CareStyle care_style = CareStyle::words;

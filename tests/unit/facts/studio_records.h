@@ -124,6 +124,7 @@ inline Records studio_records() {
     records.studio.name = "Quillmoor Yarn Works";
     records.studio.tagline = "Wool dyed in small pots";
     records.studio.contact = {"The old pump house", "wool@quillmoor.example"};
+    records.studio.unit_price = true;
     records.studio.units = Units::both;
     records.studio.currency = {"EUR", 2};
     records.studio.made_in = "Ireland";
