@@ -176,7 +176,8 @@ std::vector<FactRow> history_rows() {
                       if (!date) return std::nullopt;
                       return short_date(m.language, *date);
                   },
-                  {"", "as recorded, or the day it was mixed and the time it keeps", "calendar months, ISO 8601"}),
+                  {"", "as recorded, or the day it was mixed and the time it keeps",
+                   "calendar months; a day that the month lacks is its last"}),
         Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots,
                   {"", "of the first filling and of those on top, each once", ""}),
     });
@@ -209,7 +210,7 @@ std::vector<FactRow> size_rows() {
         Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
                     [](const JarView& v) { return give_width(v.jar->diameter); },
                     {"mm", "two thirds of the circumference, at least 74 mm",
-                     "EU CLP Regulation 1272/2008, annex I, table 1.3"}),
+                     "EU CLP Regulation 1272/2008, annex I, table 1.3; two thirds: common practice"}),
         Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;

@@ -38,7 +38,7 @@ const Vocabulary& part_vocabulary() {
                 "part.hazards", "the codes of its sheet, where there are any",
                 [](const PartView& v) { return code_words(hazards_in(v).label.statements); }, from_sheet),
             Row::text("part.parts", "how much of it, as stated",
-                      [](const PartView& v, const Manner& m) { return amount_words(m.language, mixed(v)); },
+                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.mix, mixed(v)); },
                       {"", "as stated, or as weighed in", ""}),
             Row::text("part.share", "its share by weight, where it can be known",
                       [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, mixed(v)); },
