@@ -2,7 +2,6 @@
 
 #include "base/number.h"
 #include "base/words.h"
-#include "cli/draw_stock.h"
 #include "cli/report.h"
 #include "facts/mix.h"
 #include "facts/wording.h"
@@ -48,15 +47,11 @@ std::string size_words(const Shape& shape) {
 }
 
 std::string cells_words(const Stock& stock) {
-    if (stock.roll) return "a piece of the roll";
     if (stock.page_per_label) return "one label a page";
-    if (stock.pouch) return "cut, laminated";
     if (!stock.cells) return "cut from the sheet";
     const CellGrid& grid = *stock.cells;
     const std::string counts = std::to_string(grid.columns) + " × " + std::to_string(grid.rows);
-    if (!grid.round) return counts + " of " + measures(grid.cell);
-    const bool circle = near(grid.cell.width, grid.cell.height);
-    return counts + (circle ? " round, " + to_string(grid.cell.width) : " oval, " + measures(grid.cell));
+    return counts + (grid.round ? " round, " + to_string(grid.cell.width) : " of " + measures(grid.cell));
 }
 
 std::string purpose(const Design& design) {
@@ -121,21 +116,14 @@ std::string list_layouts(const Library& library, Diagnostics& diagnostics) {
 }
 
 std::string list_stocks(const Library& library, Diagnostics& diagnostics) {
-    std::vector<Stock> stocks;
     Rows rows = {{"STOCK", "PAPER", "LABELS", "ABOUT"}};
     for (const LibraryFile& file : find_stocks(library)) {
         const auto stock = read_stock_file(file, diagnostics);
         if (!stock) continue;
-        const std::string paper = stock->roll             ? to_string(*stock->roll) + " wide"
-                                  : stock->page_per_label ? ""
-                                                          : measures(stock->paper);
+        const std::string paper = stock->page_per_label ? "" : measures(stock->paper);
         rows.push_back({name_words(file), paper, cells_words(*stock), stock->about});
-        stocks.push_back(*stock);
-        stocks.back().name = file.name; // by which it is asked for
     }
-    constexpr int columns = 76;
-    return table(rows) + "\nAll to one scale; plain card is shown with labels of 52 × 74 mm:\n\n" +
-           arrange_drawings(stocks, columns);
+    return table(rows);
 }
 
 } // namespace dyeleaf
