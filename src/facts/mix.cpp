@@ -226,13 +226,9 @@ std::optional<Percent> fill_of(const Mix& mix, Volume holds) {
     return percent(100 * (total / holds));
 }
 
-bool has_changed(Percent before, Percent after) {
-    return std::abs(after / before - 1) > slight;
-}
-
 bool rounding_shows(const Mix& mix) {
     if (!mix.strength || !mix.intended_strength || *mix.intended_strength <= Percent{}) return false;
-    return has_changed(*mix.intended_strength, *mix.strength);
+    return std::abs(*mix.strength / *mix.intended_strength - 1) > slight;
 }
 
 } // namespace dyeleaf

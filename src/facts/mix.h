@@ -62,9 +62,7 @@ std::optional<Percent> fill_of(const Mix& mix, Volume holds);
 // The share that may be filled for the contents to mix: 30 to 40 % stay empty (common practice).
 inline constexpr Percent most_fill = percent(70);
 
-// Whether a strength has changed by more than a fiftieth of itself. Requires: one above nothing to begin with.
-bool has_changed(Percent before, Percent after);
-// Whether rounding to the scale's step has changed the strength so.
+// Whether rounding to the scale's step changes the strength by more than a fiftieth of itself.
 bool rounding_shows(const Mix& mix);
 
 } // namespace dyeleaf
