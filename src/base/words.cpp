@@ -27,6 +27,10 @@ std::string joined(const std::vector<std::string>& parts, std::string_view betwe
     return text;
 }
 
+void add_once(std::vector<std::string>& texts, const std::string& text) {
+    if (!text.empty() && std::ranges::find(texts, text) == texts.end()) texts.push_back(text);
+}
+
 std::string in_quotes(std::string_view text) {
     return "“" + std::string{text} + "”";
 }

@@ -5,7 +5,6 @@
 #include "base/words.h"
 
 #include <algorithm>
-#include <array>
 #include <string_view>
 #include <variant>
 

@@ -1,7 +1,6 @@
 // Every fact of one record as text: name, value, unit, how it was derived and from which source.
 #pragma once
 
-#include "cli/library.h"
 #include "facts/items.h"
 #include "records/records.h"
 

@@ -5,9 +5,6 @@
 #include "base/words.h"
 
 #include <CLI/CLI.hpp>
-#include <algorithm>
-#include <array>
-#include <utility>
 
 namespace dyeleaf {
 

@@ -3,11 +3,10 @@
 #include "base/number.h"
 #include "base/words.h"
 #include "cli/report.h"
+#include "facts/jar_wording.h"
 #include "facts/mix.h"
 #include "facts/wording.h"
 #include "text/typesetter.h"
-
-#include <utility>
 
 namespace dyeleaf {
 

@@ -1,6 +1,7 @@
 #include "facts/card_facts.h"
 
 #include "facts/dye_facts.h"
+#include "facts/dye_wording.h"
 #include "facts/rows.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
@@ -47,21 +48,21 @@ const Vocabulary& card_place_vocabulary() {
 }
 
 const Vocabulary& card_vocabulary() {
-    static const Vocabulary vocabulary = [] {
-        using Row = Rows<CardView>;
-        std::vector<FactRow> rows = place_rows();
-        rows.push_back(Row::text("card.dye_count", "how many dyes stand on it",
-                                 [](const CardView& v) { return std::to_string(v.dyes.size()); }, {"", "counted", ""}));
-        rows.push_back(Row::list("card.dyes", "the dyes on it", dye_vocabulary(),
-                                 [](const CardView& v) {
-                                     std::vector<DyeView> views;
-                                     for (const Dye* dye : v.dyes)
-                                         views.push_back({v.records, dye});
-                                     return views;
-                                 },
-                                 {"", "in hue order within their line", ""}));
-        return Vocabulary{"card", std::move(rows)};
-    }();
+    using Row = Rows<CardView>;
+    static const Vocabulary vocabulary{
+        "card", together({
+                    place_rows(),
+                    Row::text("card.dye_count", "how many dyes stand on it",
+                              [](const CardView& v) { return std::to_string(v.dyes.size()); }, {"", "counted", ""}),
+                    Row::list("card.dyes", "the dyes on it", dye_vocabulary(),
+                              [](const CardView& v) {
+                                  std::vector<DyeView> views;
+                                  for (const Dye* dye : v.dyes)
+                                      views.push_back({v.records, dye});
+                                  return views;
+                              },
+                              {"", "in hue order within their line", ""}),
+                })};
     return vocabulary;
 }
 

@@ -2,7 +2,6 @@
 
 #include "facts/hue.h"
 #include "facts/swatches.h"
-#include "facts/wording.h"
 
 #include <algorithm>
 

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "facts/card_facts.h"
-#include "facts/items.h"
 #include "records/records.h"
 
 #include <vector>

@@ -3,7 +3,6 @@
 #include "facts/fibre_words.h"
 
 #include <algorithm>
-#include <array>
 
 namespace dyeleaf {
 
@@ -47,7 +46,7 @@ bool is_harsher(const Care& one, const Care& other) {
 Percent wool_share(const Base& base) {
     Percent wool;
     for (const Fibre& fibre : base.fibres) {
-        if (read_fibre_word(fibre.name).kind == &fibre_kinds().front()) wool = wool + fibre.share;
+        if (read_fibre_word(fibre.name).kind == &wool_kind()) wool = wool + fibre.share;
     }
     return wool;
 }

@@ -1,6 +1,6 @@
 #include "facts/check_care.h"
 
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/care_proposal.h"
 
@@ -85,9 +85,7 @@ void check_superwash(const Base& base, Diagnostics& diagnostics) {
                             "leave “superwash” out: it counts for wool alone");
     } else if (share != nullptr && *share > wool) {
         diagnostics.warning(
-            base.spot,
-            decimal(share->number(), 3) + " % of " + base.name + " is superwash, but only " +
-                decimal(wool.number(), 3) + " % is wool",
+            base.spot, plain(*share) + " of " + base.name + " is superwash, but only " + plain(wool) + " is wool",
             "superwash counts for its own share of the wool; write “superwash: yes” if all the wool is");
     }
 }

@@ -1,6 +1,6 @@
 #include "facts/check_days.h"
 
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/wording.h"
 
@@ -61,9 +61,7 @@ void check_days(const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     for (const Swatch& swatch : dye.swatches) {
         if (told && in_future(swatch)) continue;
         told = told || in_future(swatch);
-        check_day(swatch.dyed,
-                  "the swatch of " + in_quotes(dye.id.value) + " at " + decimal(swatch.depth.number(), 4) +
-                      " % was dyed",
+        check_day(swatch.dyed, "the swatch of " + in_quotes(dye.id.value) + " at " + plain(swatch.depth) + " was dyed",
                   swatch.spot, today, diagnostics);
     }
 }

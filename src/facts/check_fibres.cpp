@@ -1,7 +1,7 @@
 #include "facts/check_fibres.h"
 
 #include "base/nearest.h"
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/fibre_statement.h"
 #include "facts/trade_words.h"
@@ -14,7 +14,7 @@ namespace dyeleaf {
 namespace {
 
 std::string share_of(const std::string& name, Percent share) {
-    return decimal(share.number(), 3) + " % " + name;
+    return plain(share) + " " + name;
 }
 
 std::string_view land_of(Market market) {
@@ -74,7 +74,7 @@ std::string Check::instead_of(const FibreWord& word) const {
     if (const auto instead = in_place_of(word.name, market)) return *instead;
     if (word.kind != nullptr) return "ask the mill under which name it is sold there";
     if (const auto near = nearest(word.name, legal_names(market))) return "did you mean " + in_quotes(*near) + "?";
-    const std::string help = "write the fibre itself, as the mill names it; trade names belong into the base's name";
+    std::string help = "write the fibre itself, as the mill names it; trade names belong into the base's name";
     if (market == Market::us) return help;
     return help + ", and a fibre that is not on the list under “other fibres” (Art. 9(5))";
 }
@@ -128,7 +128,7 @@ void Check::check_merged() const {
         }
         if (names.size() < 2) continue;
         warn(spot, joined(names, " and ") + " are one fibre, which prints as " + share_of(stated.name, stated.share),
-             "write it once, as " + stated.name + ": " + decimal(stated.share.number(), 3) + " %", "9(1)", "303.16");
+             "write it once, as " + stated.name + ": " + plain(stated.share), "9(1)", "303.16");
     }
 }
 
@@ -150,8 +150,8 @@ void Check::check_small_shares() const {
                            stated.name.starts_with("recycled");
         if (market == Market::us && !is_other && !named && stated.share < percent(5)) {
             warn(spot, share_of(stated.name, stated.share) + " is less than the US rules name",
-                 "write “other fiber: " + decimal(stated.share.number(), 3) +
-                     " %”, unless it does something in the yarn, as spandex stretches it",
+                 "write “other fiber: " + plain(stated.share) +
+                     "”, unless it does something in the yarn, as spandex stretches it",
                  "9(2)", "303.3");
         }
     }

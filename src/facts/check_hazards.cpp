@@ -4,7 +4,6 @@
 #include "records/hazard_classes.h"
 #include "records/precaution_codes.h"
 
-#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>

@@ -1,12 +1,13 @@
 #include "facts/check_mix.h"
 
 #include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/jar_contents.h"
 #include "facts/keeping.h"
 #include "facts/mix.h"
+#include "facts/rounding.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace dyeleaf {
@@ -24,12 +25,9 @@ constexpr double too_full = 1.05;
 // Of salt without a gap in it, and so of any mix with more salt than gaps: rock salt, 2.16 g/mL (from memory).
 constexpr Density solid_salt = grams_per_millilitre(2.16);
 
-// Figures in messages, which are not printed and so know no language.
-std::string plain(Mass mass) {
-    return decimal(mass.number(), 3) + " g";
-}
+// Of what is worked out, which nobody knows more finely.
 std::string plain_share(Percent share) {
-    return significant(share.number(), 2) + " %";
+    return significant(share.number(), strength_figures) + " %";
 }
 
 class MixCheck {
@@ -102,9 +100,8 @@ class MixCheck {
         for (const TopUp& top_up : jar_.topped_up)
             filled.push_back(top_up.added);
         for (const std::optional<Mass>& mass : filled) {
-            if (!mass || mass->number() <= jar_.holds->number() * solid_salt.number()) continue;
-            warn(plain(*mass) + " cannot have gone into jar " + name() + ", which holds " +
-                     decimal(jar_.holds->number(), 1) + " mL",
+            if (!mass || *mass <= *jar_.holds * solid_salt) continue;
+            warn(plain(*mass) + " cannot have gone into jar " + name() + ", which holds " + plain(*jar_.holds),
                  "look at the weight and at “holds” again");
         }
     }

@@ -1,6 +1,6 @@
 #include "facts/check_recipe.h"
 
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "base/words.h"
 #include "facts/check_mix.h"
 #include "facts/names.h"
@@ -20,13 +20,6 @@ constexpr double weather = 0.1;
 
 // The least that a small syringe measures out well enough (common practice).
 constexpr Volume least_volume = millilitres(1);
-
-std::string plain(Mass mass) {
-    return decimal(mass.number(), 3) + " g";
-}
-std::string plain(Volume volume) {
-    return decimal(volume.number(), 1) + " mL";
-}
 
 const Amount& least(const WorkedLine& line) {
     return *std::ranges::min_element(line.per_pot);

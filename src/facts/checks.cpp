@@ -1,6 +1,6 @@
 #include "facts/checks.h"
 
-#include "base/number.h"
+#include "base/plain_figures.h"
 #include "facts/check_care.h"
 #include "facts/check_days.h"
 #include "facts/check_fibres.h"
@@ -32,8 +32,7 @@ void check_dye(const Records& records, const Dye& dye, const Date& today, Diagno
     check_hazards(dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
-                     dye.name + " at " + decimal(swatch.depth.number(), 4) + " % on " +
-                         records.base(swatch.base.value).name,
+                     dye.name + " at " + plain(swatch.depth) + " on " + records.base(swatch.base.value).name,
                      diagnostics);
     }
     if (!dye.breaks_into) return;

@@ -11,15 +11,6 @@
 
 namespace dyeleaf {
 
-namespace {
-
-std::optional<std::string> only_if(bool says_so, const Language& language, std::string_view key) {
-    if (!says_so) return std::nullopt;
-    return language.say(key);
-}
-
-} // namespace
-
 std::string words(const Language& language, SpeckleGrade grade) {
     switch (grade) {
     case SpeckleGrade::clean: return language.say("speckle.clean");
@@ -76,19 +67,19 @@ std::optional<std::string> status_words(const Language& language, DyeStatus stat
 }
 
 std::optional<std::string> fluorescent_words(const Language& language, const Dye& dye) {
-    return only_if(dye.fluorescent == true, language, "dye.fluorescent");
+    return only_if(language, dye.fluorescent == true, "dye.fluorescent");
 }
 
 std::optional<std::string> bleeding_words(const Language& language, const Dye& dye) {
-    return only_if(dye.bleeds == true, language, "dye.bleeds");
+    return only_if(language, dye.bleeds == true, "dye.bleeds");
 }
 
 std::optional<std::string> crocking_words(const Language& language, const Dye& dye) {
-    return only_if(dye.crocks == true, language, "dye.crocks");
+    return only_if(language, dye.crocks == true, "dye.crocks");
 }
 
 std::optional<std::string> rinsing_words(const Language& language, const Dye& dye) {
-    return only_if(dye.rinses_clear == false, language, "dye.never rinses clear");
+    return only_if(language, dye.rinses_clear == false, "dye.never rinses clear");
 }
 
 std::optional<std::string> light_fastness_words(const Language& language, const Dye& dye) {
@@ -103,6 +94,39 @@ std::string warning_words(const Language& language, const Dye& dye) {
         if (warning) texts.push_back(*warning);
     }
     return joined(texts, dot);
+}
+
+std::string label_words(const Language& language, const Swatch& swatch, const Base& base) {
+    return language.say("dye.swatch", {{"depth", percent_words(language, swatch.depth)}, {"base", base.name}});
+}
+
+std::string words(const Language& language, ColourSource source) {
+    switch (source) {
+    case ColourSource::instrument: return language.say("dye.recorded by.instrument");
+    case ColourSource::photo: return language.say("dye.recorded by.photo");
+    case ColourSource::eye: return language.say("dye.recorded by.eye");
+    }
+    return {};
+}
+
+std::string words(const Language& language, HueFamily family) {
+    switch (family) {
+    case HueFamily::pink: return language.say("hue.pink");
+    case HueFamily::red: return language.say("hue.red");
+    case HueFamily::orange_brown: return language.say("hue.orange brown");
+    case HueFamily::yellow: return language.say("hue.yellow");
+    case HueFamily::green: return language.say("hue.green");
+    case HueFamily::turquoise: return language.say("hue.turquoise");
+    case HueFamily::blue: return language.say("hue.blue");
+    case HueFamily::violet: return language.say("hue.violet");
+    case HueFamily::grey: return language.say("hue.grey");
+    }
+    return {};
+}
+
+std::string hue_range_words(const Language& language, HueFamily first, HueFamily last) {
+    if (first == last) return capitalised(words(language, first));
+    return capitalised(language.say("hue.range", {{"first", words(language, first)}, {"last", words(language, last)}}));
 }
 
 std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye) {
@@ -138,9 +162,8 @@ std::string replacement_words(const Language& language, const Dye& replacement) 
 std::optional<std::string> namesake_words(const Language& language, const Records& records, const Dye& dye) {
     std::vector<std::string> places;
     for (const Dye* other : namesakes(records, dye)) {
-        std::string place =
-            other->line == dye.line ? language.say("dye.in this line", {{"code", other->code}}) : other->line;
-        if (std::ranges::find(places, place) == places.end()) places.push_back(std::move(place));
+        const bool here = other->line == dye.line;
+        add_once(places, here ? language.say("dye.in this line", {{"code", other->code}}) : other->line);
     }
     if (places.empty()) return std::nullopt;
     return language.say("dye.also in", {{"places", joined(places, ", ")}});

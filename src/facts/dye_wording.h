@@ -1,6 +1,7 @@
-// The words for how a dye behaves.
+// The words for a dye: how it behaves, what colour it is, where it is to be found.
 #pragma once
 
+#include "facts/hue.h"
 #include "language/language.h"
 #include "records/records.h"
 
@@ -26,6 +27,11 @@ std::optional<std::string> rinsing_words(const Language& language, const Dye& dy
 std::optional<std::string> light_fastness_words(const Language& language, const Dye& dye);
 // All of these on one line; empty where there is nothing to beware of.
 std::string warning_words(const Language& language, const Dye& dye);
+
+std::string label_words(const Language& language, const Swatch& swatch, const Base& base); // "2 % on Plain Sock"
+std::string words(const Language& language, ColourSource source);                          // "by eye"
+std::string words(const Language& language, HueFamily family);                             // "orange/brown"
+std::string hue_range_words(const Language& language, HueFamily first, HueFamily last);    // "Pink", "Pink to green"
 
 // The jars it is mixed in, and how strong: "SL 50 %, HR 33 %"; nothing where there are none.
 std::optional<std::string> jars_words(const Language& language, const Records& records, const Dye& dye);

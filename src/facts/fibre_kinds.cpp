@@ -101,6 +101,10 @@ std::span<const FibreKind> fibre_kinds() {
     return kinds;
 }
 
+const FibreKind& wool_kind() {
+    return kinds.front();
+}
+
 const FibreKind& other_fibres() {
     return others;
 }

@@ -20,8 +20,10 @@ struct FibreKind {
     std::optional<Percent> combed = std::nullopt; // where a combed yarn has another
 };
 
-// All of them; the first is wool.
+// All of them.
 std::span<const FibreKind> fibre_kinds();
+// Sheep's wool.
+const FibreKind& wool_kind();
 // “other fibres”, by which small shares may go together.
 const FibreKind& other_fibres();
 

@@ -49,7 +49,7 @@ void add(std::vector<Figure>& parts, const Base& base, std::size_t place, Market
 }
 
 bool is_wool(const Figure& part) {
-    return part.kind == &fibre_kinds().front();
+    return part.kind == &wool_kind();
 }
 
 } // namespace
@@ -86,7 +86,7 @@ VirginWool virgin_wool(const Base& base, Market market) {
     std::vector<std::string> others;
     for (const Fibre& fibre : base.fibres) {
         const FibreWord word = read_fibre_word(fibre.name);
-        if (word.kind == &fibre_kinds().front()) {
+        if (word.kind == &wool_kind()) {
             wool = wool + fibre.share;
             claimed_of_some = claimed_of_some || word.virgin;
             claimed_of_all = claimed_of_all && (word.virgin || base.virgin_wool == true);

@@ -3,24 +3,22 @@
 namespace dyeleaf {
 
 const Vocabulary& pictogram_vocabulary() {
-    using Row = Rows<PictogramView>;
+    using Row = Rows<Pictogram>;
     static const Vocabulary vocabulary{
         "pictogram",
         {
             Row::symbol("pictogram.symbol", "the drawing in its red frame",
-                        [](const PictogramView& v, const Manner& m) {
-                            return Symbol{"ghs/" + pictogram_code(v.pictogram),
-                                          pictogram_words(m.language, v.pictogram), m.mono};
+                        [](const Pictogram& v, const Manner& m) {
+                            return Symbol{"ghs/" + pictogram_code(v), pictogram_words(m.language, v), m.mono};
                         },
                         {"", "its number in the list of pictograms", "UN GHS, annex 3"}),
-            Row::text("pictogram.code", "its number: GHS08",
-                      [](const PictogramView& v) { return pictogram_code(v.pictogram); }),
+            Row::text("pictogram.code", "its number: GHS08", [](const Pictogram& v) { return pictogram_code(v); }),
             Row::text("pictogram.name", "its name: health hazard",
-                      [](const PictogramView& v, const Manner& m) { return pictogram_words(m.language, v.pictogram); },
+                      [](const Pictogram& v, const Manner& m) { return pictogram_words(m.language, v); },
                       {"", "its name in the list of pictograms", "UN GHS, annex 3"}),
             Row::text("pictogram.word", "its name, only where black ink alone is printed",
-                      [](const PictogramView& v, const Manner& m) {
-                          return m.mono ? pictogram_words(m.language, v.pictogram) : std::string{};
+                      [](const Pictogram& v, const Manner& m) {
+                          return m.mono ? pictogram_words(m.language, v) : std::string{};
                       },
                       {"", "without its red frame a pictogram needs a word", "common practice"}),
         }};
@@ -45,13 +43,6 @@ const Vocabulary& statement_vocabulary() {
                 worded),
         }};
     return vocabulary;
-}
-
-std::vector<PictogramView> pictogram_views(const HazardSummary& hazards) {
-    std::vector<PictogramView> views;
-    for (const Pictogram pictogram : hazards.label.pictograms)
-        views.push_back({pictogram});
-    return views;
 }
 
 std::vector<StatementView> hazard_views(StatementWording wording, const HazardSummary& hazards) {

@@ -1,4 +1,4 @@
-// What can be asked of the hazards of a dye or a jar.
+// What can be asked of the hazards of a dye, a jar or a lot.
 #pragma once
 
 #include "facts/hazard_wording.h"
@@ -11,9 +11,6 @@
 
 namespace dyeleaf {
 
-struct PictogramView {
-    Pictogram pictogram = Pictogram::none;
-};
 const Vocabulary& pictogram_vocabulary();
 
 struct StatementView {
@@ -22,7 +19,6 @@ struct StatementView {
 };
 const Vocabulary& statement_vocabulary();
 
-std::vector<PictogramView> pictogram_views(const HazardSummary& hazards);
 std::vector<StatementView> hazard_views(StatementWording wording, const HazardSummary& hazards);
 std::vector<StatementView> precaution_views(StatementWording wording, const HazardSummary& hazards);
 
@@ -46,7 +42,7 @@ template <class View> std::vector<FactRow> hazard_rows(const std::string& subjec
             from_sheet),
         Row::list(
             subject + ".pictograms", "the pictograms of the codes, the gravest first", pictogram_vocabulary(),
-            [=](const View& v) { return pictogram_views(of(v)); }, from_sheet),
+            [=](const View& v) { return of(v).label.pictograms; }, from_sheet),
         Row::text(
             subject + ".pictograms.many", "there only if there are more than two",
             [=](const View& v) {
@@ -73,6 +69,37 @@ template <class View> std::vector<FactRow> hazard_rows(const std::string& subjec
             subject + ".precautions.text", "the same in one run",
             [=](const View& v, const Manner& m) { return statements_words(m.language, wording(v), of(v).precautions); },
             worded),
+    };
+}
+
+// The cautions that rest on the sheets. Beside the signal word none is there where nothing is named that could have a
+// sheet.
+template <class View> std::vector<FactRow> sheet_caution_rows(HazardSummary (*of)(const View&)) {
+    using Row = Rows<View>;
+    const auto said_by = [of](auto words) {
+        return [of, words](const View& view, const Manner& manner) -> std::optional<std::string> {
+            const HazardSummary hazards = of(view);
+            if (!hazards.any_on_file && hazards.not_on_file.empty()) return std::nullopt;
+            return words(manner.language, statement_wording(view.records->studio.market), hazards);
+        };
+    };
+    return {
+        Row::text(
+            "caution.signal", "the signal word of the codes, where they have one",
+            [of](const View& v, const Manner& m) {
+                const auto signal = of(v).label.signal;
+                return signal ? signal_words(m.language, *signal) : std::string{};
+            },
+            from_sheet),
+        Row::text("caution.statements",
+                  "what the suppliers' sheets say, or that they list nothing, or that there are no data",
+                  said_by(unsigned_hazard_words), worded),
+        Row::text("caution.hazards", "signal word and statements", said_by(hazard_words), worded),
+        Row::text("caution.hazards.short", "signal word and codes, for where there is little room",
+                  said_by([](const Language& language, StatementWording, const HazardSummary& hazards) {
+                      return hazard_words_brief(language, hazards);
+                  }),
+                  from_sheet),
     };
 }
 

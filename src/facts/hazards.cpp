@@ -1,5 +1,6 @@
 #include "facts/hazards.h"
 
+#include "facts/dyes_in.h"
 #include "facts/names.h"
 
 namespace dyeleaf {
@@ -57,6 +58,13 @@ HazardSummary hazards_of(const Records& records, const Jar& jar) {
             sources.push_back(source_of(records.ingredient(part.id.value)));
         }
     }
+    return summarise(sources);
+}
+
+HazardSummary hazards_of(const Records& records, const Lot& lot) {
+    std::vector<HazardSource> sources;
+    for (const Dye* dye : dyes_in(records, lot))
+        sources.push_back(source_of(distinct_name(records, *dye), *dye));
     return summarise(sources);
 }
 

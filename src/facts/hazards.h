@@ -29,6 +29,7 @@ HazardSummary summarise(const std::vector<HazardSource>& sources);
 HazardSummary hazards_of(const Dye& dye);
 HazardSummary hazards_of(const Ingredient& ingredient);
 HazardSummary hazards_of(const Records& records, const Jar& jar);
+HazardSummary hazards_of(const Records& records, const Lot& lot);
 
 // The id under which records know plain salt without having described it.
 bool is_plain_salt(const Ingredient& ingredient);

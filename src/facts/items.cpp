@@ -1,15 +1,18 @@
 #include "facts/items.h"
 
+#include "facts/base_facts.h"
 #include "facts/card_facts.h"
 #include "facts/cards.h"
 #include "facts/check_recipe.h"
 #include "facts/checks.h"
 #include "facts/dye_facts.h"
 #include "facts/jar_facts.h"
+#include "facts/jar_view.h"
+#include "facts/lot_facts.h"
 #include "facts/recipe_facts.h"
 #include "facts/selection.h"
 #include "facts/studio_facts.h"
-#include "facts/yarn_facts.h"
+#include "facts/yarn_view.h"
 
 #include <set>
 

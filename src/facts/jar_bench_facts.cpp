@@ -2,8 +2,9 @@
 
 #include "base/words.h"
 #include "facts/jar_contents.h"
-#include "facts/jar_facts.h"
+#include "facts/jar_view.h"
 #include "facts/mix.h"
+#include "facts/recipe_wording.h"
 #include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
@@ -23,10 +24,6 @@ Mix mix_in(const JarView& view) {
 
 Mass step_of(const JarView& view) {
     return view.records->studio.scale_step;
-}
-
-std::string about_if(bool estimated, std::string words) {
-    return estimated ? about(std::move(words)) : words;
 }
 
 // --- weakening ---
@@ -149,8 +146,7 @@ Text dye_left(const JarView& view, const Manner& m) {
 Text skeins_left(const JarView& view, const Manner& m) {
     const auto mass = left_in(*view.jar);
     if (!mass || !view.jar->per_skein) return std::nullopt;
-    const int count = skeins_from(*mass, *view.jar->per_skein);
-    return m.language.say(count == 1 ? "bench.one skein" : "bench.skeins", {{"count", std::to_string(count)}});
+    return skeins_words(m.language, skeins_from(*mass, *view.jar->per_skein));
 }
 
 Text dye_per_skein(const JarView& view, const Manner& m) {

@@ -3,16 +3,8 @@
 #include "facts/rounding.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace dyeleaf {
-
-namespace {
-
-// Undoes the binary error of quotients such as 4.5 g / 1.5 g.
-constexpr double nudge = 1e-9;
-
-} // namespace
 
 std::optional<Mass> left_in(const Jar& jar) {
     if (!jar.weighed || !jar.tare) return std::nullopt;
@@ -30,7 +22,7 @@ Mass dye_in(Mass mix, Percent strength) {
 }
 
 int skeins_from(Mass mix, Mass per_skein) {
-    return static_cast<int>(std::floor(mix / per_skein + nudge));
+    return static_cast<int>(rounded_down(mix / per_skein, 1));
 }
 
 // m (f_old / f_new − 1): the dye stays, the whole grows (arithmetic).

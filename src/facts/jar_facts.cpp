@@ -1,75 +1,49 @@
 #include "facts/jar_facts.h"
 
-#include "base/words.h"
 #include "facts/date_rows.h"
+#include "facts/dye_wording.h"
+#include "facts/dyes_in.h"
 #include "facts/hazard_facts.h"
 #include "facts/jar_bench_facts.h"
 #include "facts/jar_label.h"
+#include "facts/jar_part_facts.h"
 #include "facts/jar_wording.h"
 #include "facts/keeping.h"
 #include "facts/mix.h"
-#include "facts/names.h"
 #include "facts/rows.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace dyeleaf {
 
 namespace {
 
 using Text = std::optional<std::string>;
-using Dyes = std::vector<const Dye*>;
-
-Dyes dyes_in(const JarView& view) {
-    Dyes dyes;
-    for (const Part& part : view.jar->parts) {
-        if (part.is_dye) dyes.push_back(&view.records->dye(part.id.value));
-    }
-    return dyes;
-}
 
 Mix mix_of(const JarView& view) {
     return mix_of(*view.records, *view.jar);
 }
 
-// What these say, each once, in order.
-std::string joined_once(const std::vector<std::string>& texts) {
-    std::vector<std::string> once;
-    for (const std::string& text : texts) {
-        if (std::ranges::find(once, text) == once.end()) once.push_back(text);
-    }
-    return joined(once, " + ");
-}
-
 template <class Say> std::string of_each_dye(const JarView& view, Say say) {
     std::vector<std::string> texts;
-    for (const Dye* dye : dyes_in(view))
+    for (const Dye* dye : dyes_in(*view.records, *view.jar))
         texts.push_back(say(*dye));
     return joined_once(texts);
 }
 
-std::string dye_names(const JarView& view) {
-    return of_each_dye(view, [&](const Dye& dye) { return distinct_name(*view.records, dye); });
-}
-
 // A class that is missing is not the class of the dye beside it.
 Text dye_classes(const JarView& view, const Manner& m) {
-    const Dyes dyes = dyes_in(view);
+    const auto dyes = dyes_in(*view.records, *view.jar);
     if (std::ranges::none_of(dyes, [](const Dye* dye) { return dye->dye_class.has_value(); })) return std::nullopt;
     return of_each_dye(view, [&](const Dye& dye) {
         return dye.dye_class ? *dye.dye_class : m.language.say("jar.class not recorded");
     });
 }
 
-Text products(const JarView& view) {
-    std::vector<std::string> texts;
-    for (const Dye* dye : dyes_in(view)) {
-        if (dye->product) texts.push_back(*dye->product);
-    }
-    return joined_once(texts);
+std::string products(const JarView& view) {
+    return of_each_dye(view, [](const Dye& dye) { return dye.product.value_or(""); });
 }
 
 // Of the first filling and of those on top.
@@ -87,77 +61,9 @@ HazardSummary hazards_in(const JarView& view) {
 }
 
 const Dye* first_dye(const JarView& view) {
-    const Dyes dyes = dyes_in(view);
+    const auto dyes = dyes_in(*view.records, *view.jar);
     return dyes.empty() ? nullptr : dyes.front();
 }
-
-// --- parts ---
-
-struct PartView {
-    JarView of;
-    Mix mix;
-    std::size_t index = 0;
-    [[nodiscard]] const MixPart& part() const { return mix.parts[index]; }
-    [[nodiscard]] const Part& recorded() const { return of.jar->parts[index]; }
-    [[nodiscard]] HazardSummary hazards() const {
-        const std::string& id = recorded().id.value;
-        return recorded().is_dye ? hazards_of(of.records->dye(id)) : hazards_of(of.records->ingredient(id));
-    }
-};
-
-const Vocabulary& part_vocabulary() {
-    using Row = Rows<PartView>;
-    static const Vocabulary vocabulary{
-        "part",
-        {
-            Row::text("part.name", "the dye or what goes with it", [](const PartView& v) { return v.part().name; }),
-            Row::text(
-                "part.hazards", "the codes of its sheet, where there are any",
-                [](const PartView& v) { return code_words(v.hazards().label.statements); }, from_sheet),
-            Row::text("part.parts", "how much of it, as stated",
-                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.mix, v.part()); },
-                      {"", "as stated, or as weighed in", ""}),
-            Row::text("part.share", "its share by weight, where it can be known",
-                      [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); },
-                      {"%", "parts over all parts; by volume each times its bulk density; then from the rounded masses",
-                       "arithmetic"}),
-            Row::text("part.mass", "its grams, where they can be known",
-                      [](const PartView& v, const Manner& m) { return mass_words(m.language, v.mix, v.part()); },
-                      {"g",
-                       "share × batch, rounded to the scale’s step; or as weighed; or from “holds”, two thirds full, "
-                       "and the bulk densities",
-                       "arithmetic; two thirds full: common practice"}),
-            Row::text("part.volume", "its millilitres of loose powder, where they can be known",
-                      [](const PartView& v, const Manner& m) -> Text {
-                          if (!v.part().volume) return std::nullopt;
-                          return about(volume_words(m.language, *v.part().volume));
-                      },
-                      {"mL", "grams / bulk density; of spoons, their share of two thirds of the jar", "arithmetic"}),
-            Row::patch("part.patch", "a dye's deepest swatch",
-                       [](const PartView& v, const Manner& m) -> std::optional<Patch> {
-                           if (!v.part().is_dye) return std::nullopt;
-                           return deepest_patch(m.language, *v.of.records, v.of.records->dye(v.recorded().id.value));
-                       },
-                       {"", "its deepest swatch", ""}),
-        }};
-    return vocabulary;
-}
-
-std::vector<PartView> parts(const JarView& view) {
-    const Mix mix = mix_of(view);
-    std::vector<PartView> result;
-    for (std::size_t index = 0; index < mix.parts.size(); ++index)
-        result.push_back({view, mix, index});
-    return result;
-}
-
-std::vector<PartView> dye_parts(const JarView& view) {
-    std::vector<PartView> result = parts(view);
-    std::erase_if(result, [](const PartView& part) { return !part.part().is_dye; });
-    return result;
-}
-
-// --- the jar itself ---
 
 using Row = Rows<JarView>;
 
@@ -167,9 +73,10 @@ std::vector<FactRow> identity_rows() {
         Row::text("jar.code", "its short code", [](const JarView& v) { return v.jar->code; },
                   {"", "as recorded; the id where no code is recorded", ""}),
         Row::text("jar.name", "its name, or the names of its dyes",
-                  [](const JarView& v) { return v.jar->name.value_or(dye_names(v)); },
+                  [](const JarView& v) { return jar_name(*v.records, *v.jar); },
                   {"", "as recorded; the names of its dyes where none is recorded", ""}),
-        Row::text("jar.dye.names", "the names of its dyes", dye_names,
+        Row::text("jar.dye.names", "the names of its dyes",
+                  [](const JarView& v) { return dye_names(*v.records, *v.jar); },
                   {"", "with the line or the code where another dye has the same name", ""}),
         Row::text("jar.lines", "the lines of its dyes",
                   [](const JarView& v) { return of_each_dye(v, [](const Dye& dye) { return dye.line; }); },
@@ -194,7 +101,7 @@ std::vector<FactRow> identity_rows() {
                       return label_words(m.language, *swatch, v.records->base(swatch->base.value));
                   },
                   {"", "depth and base of that", ""}),
-        Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), dye_parts,
+        Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), jar_dye_parts,
                   {"", "in stated order", ""}),
         Row::text("jar.notes", "the dyer's notes", [](const JarView& v) { return v.jar->notes; }),
     };
@@ -220,7 +127,8 @@ std::vector<FactRow> mix_rows() {
         Row::text("jar.recipe", "strength and amounts on one line",
                   [](const JarView& v, const Manner& m) { return recipe_words(m.language, mix_of(v)); },
                   {"", "strength, and the masses or the stated parts", ""}),
-        Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), parts, {"", "in stated order", ""}),
+        Row::list("jar.parts", "what is in it, in stated order", part_vocabulary(), jar_parts,
+                  {"", "in stated order", ""}),
         Row::text("jar.total", "grams of the whole, where they can be known",
                   [](const JarView& v, const Manner& m) { return total_words(m.language, mix_of(v)); },
                   {"g", "sum of the masses, or the batch as recorded", "arithmetic"}),
@@ -246,18 +154,15 @@ std::optional<Date> day_mixed(const JarView& view) {
     return known_date(view.jar->mixed);
 }
 
-std::vector<FactRow> date_rows() {
-    return {
+std::vector<FactRow> history_rows() {
+    return together({
         Row::text("jar.mixed", "the day it was mixed in full, where known",
                   [](const JarView& v, const Manner& m) -> Text {
                       const auto date = day_mixed(v);
                       if (!date) return std::nullopt;
                       return long_date(m.language, *date);
                   }),
-        date_row<JarView>("jar.mixed.short", DateForm::brief, day_mixed),
-        date_row<JarView>("jar.mixed.long", DateForm::full, day_mixed),
-        date_row<JarView>("jar.mixed.month", DateForm::month, day_mixed),
-        date_row<JarView>("jar.mixed.iso", DateForm::iso, day_mixed),
+        date_rows<JarView>("jar.mixed", day_mixed),
         Row::text("jar.mixed.or_unknown", "mixed and the day, or that it is unknown",
                   [](const JarView& v, const Manner& m) { return mixed_words(m.language, *v.jar); },
                   {"", "from “mixed”", ""}),
@@ -275,46 +180,16 @@ std::vector<FactRow> date_rows() {
                    "calendar months; a day that the month lacks is its last"}),
         Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots,
                   {"", "of the first filling and of those on top, each once", ""}),
-    };
-}
-
-// Of a caution that is the same on every jar.
-FactRow always(std::string name, std::string meaning, std::string_view key) {
-    return Row::text(std::move(name), std::move(meaning),
-                     [key](const JarView&, const Manner& m) { return m.language.say(key); });
+    });
 }
 
 std::vector<FactRow> caution_rows() {
     return {
-        always("caution.not_food", "that it is not food", "caution.not food"),
-        always("caution.dust", "not to breathe the dust", "caution.dust"),
-        always("caution.dust.short", "the same for lids", "caution.dust brief"),
-        always("caution.airtight", "to keep it shut and dry", "caution.airtight"),
-        always("caution.airtight.short", "the same for lids", "caution.airtight brief"),
-        Row::text(
-            "caution.signal", "the signal word of the codes, where they have one",
-            [](const JarView& v, const Manner& m) {
-                const auto signal = hazards_in(v).label.signal;
-                return signal ? signal_words(m.language, *signal) : std::string{};
-            },
-            from_sheet),
-        Row::text(
-            "caution.statements",
-            "what the suppliers' sheets say, or that they list nothing, or that there are no data",
-            [](const JarView& v, const Manner& m) {
-                return unsigned_hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
-            },
-            worded),
-        Row::text(
-            "caution.hazards", "signal word and statements",
-            [](const JarView& v, const Manner& m) {
-                return hazard_words(m.language, statement_wording(v.records->studio.market), hazards_in(v));
-            },
-            worded),
-        Row::text(
-            "caution.hazards.short", "signal word and codes, for lids",
-            [](const JarView& v, const Manner& m) { return hazard_words_brief(m.language, hazards_in(v)); },
-            from_sheet),
+        Row::phrase("caution.not_food", "that it is not food", "caution.not food"),
+        Row::phrase("caution.dust", "not to breathe the dust", "caution.dust"),
+        Row::phrase("caution.dust.short", "the same for lids", "caution.dust brief"),
+        Row::phrase("caution.airtight", "to keep it shut and dry", "caution.airtight"),
+        Row::phrase("caution.airtight.short", "the same for lids", "caution.airtight brief"),
     };
 }
 
@@ -348,13 +223,9 @@ std::vector<FactRow> size_rows() {
 } // namespace
 
 const Vocabulary& jar_vocabulary() {
-    static const Vocabulary vocabulary = [] {
-        Vocabulary jar{"jar", identity_rows()};
-        for (auto* more : {mix_rows, jar_bench_rows, date_rows, caution_rows, size_rows})
-            std::ranges::move(more(), std::back_inserter(jar.rows));
-        std::ranges::move(hazard_rows<JarView>("jar", hazards_in), std::back_inserter(jar.rows));
-        return jar;
-    }();
+    static const Vocabulary vocabulary{"jar", together({identity_rows(), mix_rows(), jar_bench_rows(), history_rows(),
+                                                        caution_rows(), sheet_caution_rows<JarView>(hazards_in),
+                                                        size_rows(), hazard_rows<JarView>("jar", hazards_in)})};
     return vocabulary;
 }
 

@@ -2,15 +2,10 @@
 #pragma once
 
 #include "facts/facts.h"
-#include "records/records.h"
 
 namespace dyeleaf {
 
-struct JarView {
-    const Records* records = nullptr;
-    const Jar* jar = nullptr;
-};
-
+// Of a `JarView`.
 const Vocabulary& jar_vocabulary();
 
 } // namespace dyeleaf

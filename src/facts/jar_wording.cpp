@@ -2,6 +2,7 @@
 
 #include "base/words.h"
 #include "facts/dye_wording.h"
+#include "facts/dyes_in.h"
 #include "facts/hazards.h"
 #include "facts/names.h"
 #include "facts/wording.h"
@@ -12,10 +13,6 @@
 namespace dyeleaf {
 
 namespace {
-
-std::string about_if(bool estimated, std::string words) {
-    return estimated ? about(std::move(words)) : words;
-}
 
 bool has_masses(const Mix& mix) {
     return std::ranges::all_of(mix.parts, [](const MixPart& part) { return part.mass.has_value(); });
@@ -52,6 +49,10 @@ std::string behaviour_of(const Language& language, const Dye& dye) {
 }
 
 } // namespace
+
+std::string words(const Language& language, Basis basis) {
+    return language.say(basis == Basis::weight ? "jar.by weight" : "jar.by volume");
+}
 
 std::optional<std::string> strength_figure(const Language& language, const Mix& mix) {
     if (!mix.strength) return std::nullopt;
@@ -135,10 +136,7 @@ std::optional<std::string> salt_words(const Language& language, const Records& r
 }
 
 std::string behaviour_words(const Language& language, const Records& records, const Jar& jar) {
-    std::vector<const Dye*> dyes;
-    for (const Part& part : jar.parts) {
-        if (part.is_dye) dyes.push_back(&records.dye(part.id.value));
-    }
+    const std::vector<const Dye*> dyes = dyes_in(records, jar);
     std::vector<std::string> texts;
     for (const Dye* dye : dyes) {
         const std::string behaviour = behaviour_of(language, *dye);

@@ -1,4 +1,4 @@
-// The words for what is in a jar, .
+// The words for a mix and for the jar that holds it.
 #pragma once
 
 #include "facts/mix.h"
@@ -9,6 +9,8 @@
 #include <string>
 
 namespace dyeleaf {
+
+std::string words(const Language& language, Basis basis); // "by weight"
 
 // A mix. Strength is always by weight, whatever the basis.
 // "50 %", "≈ 27 %"; nothing where it is unknown.

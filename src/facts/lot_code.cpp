@@ -1,7 +1,6 @@
 #include "facts/lot_code.h"
 
 #include "base/number.h"
-#include "base/words.h"
 #include "facts/check_character.h"
 
 #include <algorithm>

@@ -10,8 +10,6 @@
 #include "facts/skein_size.h"
 #include "facts/stock_solution.h"
 
-#include <algorithm>
-
 namespace dyeleaf {
 
 namespace {
@@ -162,26 +160,6 @@ Mass nominal_weight(const Records& records, const Lot& lot) {
     for (int number = 1; number <= lot.skeins; ++number)
         sum = sum + skein_size(records.base(lot.base.value), lot, number).mass.value;
     return sum;
-}
-
-std::vector<const Dye*> dyes_in(const Records& records, const Lot& lot) {
-    std::vector<const Dye*> dyes;
-    const auto add = [&](const std::string& id) {
-        const Dye* dye = &records.dye(id);
-        if (std::ranges::find(dyes, dye) == dyes.end()) dyes.push_back(dye);
-    };
-    for (const Id& id : lot.dyes)
-        add(id.value);
-    for (const RecipeLine& line : lot.recipe.lines) {
-        if (const auto* dye = std::get_if<DyeLine>(&line.what)) {
-            add(dye->dye.value);
-            continue;
-        }
-        for (const Part& part : records.jar(std::get<JarLine>(line.what).jar.value).parts) {
-            if (part.is_dye) add(part.id.value);
-        }
-    }
-    return dyes;
 }
 
 } // namespace dyeleaf

@@ -51,7 +51,4 @@ WorkedRecipe worked_recipe(const Records& records, const Lot& lot);
 // All its skeins at the weights that their tags state.
 Mass nominal_weight(const Records& records, const Lot& lot);
 
-// The dyes that went into a lot, each once: those it names, those of its recipe, and those in its recipe's jars.
-std::vector<const Dye*> dyes_in(const Records& records, const Lot& lot);
-
 } // namespace dyeleaf

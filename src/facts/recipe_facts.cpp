@@ -1,17 +1,13 @@
 #include "facts/recipe_facts.h"
 
 #include "facts/hazard_facts.h"
-#include "facts/names.h"
 #include "facts/recipe.h"
 #include "facts/recipe_lists.h"
 #include "facts/recipe_wording.h"
 #include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
-#include "facts/yarn_facts.h"
-
-#include <algorithm>
-#include <iterator>
+#include "facts/yarn_view.h"
 
 namespace dyeleaf {
 
@@ -28,7 +24,7 @@ std::vector<FactRow> bench_rows() {
                       const WorkedRecipe recipe = worked_recipe(v);
                       if (!recipe.depth) return std::nullopt;
                       const std::string depth = strength_words(m.language, *recipe.depth);
-                      return recipe.depth_estimated ? about(depth) : depth;
+                      return about_if(recipe.depth_estimated, depth);
                   },
                   {"%", "the depths together, to two significant figures", "arithmetic"}),
         Row::text("lot.dry_weight", "as weighed, or so many skeins of their nominal weight",
@@ -63,72 +59,24 @@ std::vector<FactRow> bench_rows() {
     };
 }
 
-HazardSummary hazards(const LotView& view) {
-    std::vector<HazardSource> sources;
-    for (const Dye* dye : dyes_in(*view.records, *view.lot))
-        sources.push_back({distinct_name(*view.records, *dye), dye->hazards});
-    return summarise(sources);
-}
-
-StatementWording wording(const LotView& view) {
-    return statement_wording(view.records->studio.market);
-}
-
-bool names_a_dye(const LotView& view) {
-    return !dyes_in(*view.records, *view.lot).empty();
-}
-
-FactRow always(std::string name, std::string meaning, std::string_view key) {
-    return Row::text(std::move(name), std::move(meaning),
-                     [key](const LotView&, const Manner& m) { return m.language.say(key); });
+HazardSummary hazards_in(const LotView& view) {
+    return hazards_of(*view.records, *view.lot);
 }
 
 std::vector<FactRow> caution_rows() {
     return {
-        always("caution.dust", "not to breathe the dust", "caution.dust"),
-        always("caution.dust.short", "the same, brief", "caution.dust brief"),
-        Row::text(
-            "caution.signal", "the signal word of all its dyes' codes, where they have one",
-            [](const LotView& v, const Manner& m) -> Text {
-                const auto signal = hazards(v).label.signal;
-                if (!signal) return std::nullopt;
-                return signal_words(m.language, *signal);
-            },
-            from_sheet),
-        Row::text(
-            "caution.statements", "what the suppliers' sheets of all its dyes say, or that there are no data",
-            [](const LotView& v, const Manner& m) -> Text {
-                if (!names_a_dye(v)) return std::nullopt;
-                return unsigned_hazard_words(m.language, wording(v), hazards(v));
-            },
-            worded),
-        Row::text(
-            "caution.hazards", "signal word and statements",
-            [](const LotView& v, const Manner& m) -> Text {
-                if (!names_a_dye(v)) return std::nullopt;
-                return hazard_words(m.language, wording(v), hazards(v));
-            },
-            worded),
-        Row::text(
-            "caution.hazards.short", "signal word and codes",
-            [](const LotView& v, const Manner& m) -> Text {
-                if (!names_a_dye(v)) return std::nullopt;
-                return hazard_words_brief(m.language, hazards(v));
-            },
-            from_sheet),
-        always("caution.bench", "how to keep powder off the bench and out of the air", "caution.bench"),
-        always("caution.bath", "that the bath is hot and sour", "caution.bath"),
+        Row::phrase("caution.dust", "not to breathe the dust", "caution.dust"),
+        Row::phrase("caution.dust.short", "the same, brief", "caution.dust brief"),
+        Row::phrase("caution.bench", "how to keep powder off the bench and out of the air", "caution.bench"),
+        Row::phrase("caution.bath", "that the bath is hot and sour", "caution.bath"),
     };
 }
 
 } // namespace
 
 const Vocabulary& recipe_vocabulary() {
-    static const Vocabulary vocabulary = [] {
-        Vocabulary recipe{"recipe", bench_rows()};
-        std::ranges::move(caution_rows(), std::back_inserter(recipe.rows));
-        return recipe;
-    }();
+    static const Vocabulary vocabulary{
+        "recipe", together({bench_rows(), caution_rows(), sheet_caution_rows<LotView>(hazards_in)})};
     return vocabulary;
 }
 

@@ -1,13 +1,12 @@
 #include "facts/recipe_lists.h"
 
-#include "base/words.h"
+#include "facts/dyes_in.h"
 #include "facts/names.h"
 #include "facts/recipe_wording.h"
 #include "facts/rows.h"
 #include "facts/swatches.h"
 #include "facts/wording.h"
 
-#include <algorithm>
 #include <cmath>
 
 namespace dyeleaf {
@@ -50,23 +49,10 @@ std::vector<Portion> portions(const std::vector<Amount>& per_pot) {
 
 // --- lines of the recipe ---
 
-std::string jar_name(const Records& records, const Jar& jar) {
-    if (jar.name) return *jar.name;
-    std::vector<std::string> names;
-    for (const Part& part : jar.parts) {
-        if (part.is_dye) names.push_back(distinct_name(records, records.dye(part.id.value)));
-    }
-    return joined(names, " + ");
-}
-
 // On the lot's own base the swatch nearest in depth that has a colour; else the deepest there is.
 Patch line_patch(const LineView& view, const Manner& manner) {
     const Records& records = *view.of.records;
-    const Dye* dye = view.line.dye;
-    if (dye == nullptr) {
-        const auto& parts = view.line.jar->parts;
-        dye = &records.dye(std::ranges::find_if(parts, &Part::is_dye)->id.value);
-    }
+    const Dye* dye = view.line.dye != nullptr ? view.line.dye : dyes_in(records, *view.line.jar).front();
     const Swatch* nearest = nullptr;
     for (const Swatch* swatch : swatches_on(*dye, view.of.lot->base.value)) {
         if (!swatch->colour || !view.line.depth) continue;

@@ -3,7 +3,7 @@
 
 #include "facts/facts.h"
 #include "facts/recipe.h"
-#include "facts/yarn_facts.h"
+#include "facts/yarn_view.h"
 
 #include <optional>
 #include <string>

@@ -1,6 +1,5 @@
 #include "facts/recipe_wording.h"
 
-#include "base/number.h"
 #include "base/overloaded.h"
 #include "facts/wording.h"
 
@@ -43,7 +42,7 @@ std::string source_words(const Language& language, const WorkedLine& worked) {
         if (!worked.strength) return language.say("bench.shaken on", {{"mass", mass}});
         const std::string strength = strength_words(language, *worked.strength);
         return language.say("bench.shaken on of strength",
-                            {{"mass", mass}, {"strength", worked.strength_estimated ? about(strength) : strength}});
+                            {{"mass", mass}, {"strength", about_if(worked.strength_estimated, strength)}});
     }
     const auto stock = [&](std::string_view key, Percent strength) {
         return language.say(key, {{"strength", percent_words(language, strength)},
@@ -61,7 +60,7 @@ std::string depth_words(const Language& language, const WorkedLine& line) {
     if (!line.depth) return {};
     if (line.dye != nullptr) return percent_words(language, *line.depth);
     const std::string depth = strength_words(language, *line.depth);
-    return line.strength_estimated ? about(depth) : depth;
+    return about_if(line.strength_estimated, depth);
 }
 
 std::optional<std::string> result_words(const Language& language, const WorkedLine& line) {

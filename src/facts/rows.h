@@ -25,6 +25,13 @@ template <class View> struct Rows {
                        return *words;
                    });
     }
+    // The same of every subject: what this phrase says.
+    static FactRow phrase(std::string name, std::string meaning, std::string_view key, Derivation derivation = {}) {
+        return text(
+            std::move(name), std::move(meaning),
+            [key = std::string{key}](const View&, const Manner& manner) { return manner.language.say(key); },
+            std::move(derivation));
+    }
     template <class Derive>
     static FactRow patch(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
         return value<Patch>(std::move(name), FactKind::patch, std::move(meaning), derive, std::move(derivation));

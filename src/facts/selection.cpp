@@ -72,10 +72,6 @@ template <class Record> std::vector<std::string> ids(const std::vector<Record>& 
     return result;
 }
 
-void add_once(std::vector<std::string>& names, const std::string& name) {
-    if (!name.empty() && std::ranges::find(names, name) == names.end()) names.push_back(name);
-}
-
 // --- dyes, and jars by the dyes in them ---
 
 bool has_code_or_line(const Dye& dye, const std::string& selector) {

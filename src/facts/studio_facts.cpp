@@ -107,12 +107,16 @@ constexpr std::array words_beside{"acid",
                                   "weighed_on",
                                   "yarn"};
 
-FactRow word_row(const std::string& word) {
-    std::string key = "words." + word;
-    std::ranges::replace(key, '_', ' ');
-    return Row::text("words." + word, "words to put beside a fact, in the language of print",
-                     [key](const StudioView&, const Manner& m) { return m.language.say(key); },
-                     {"", "from the language's file", ""});
+std::vector<FactRow> word_rows() {
+    std::vector<FactRow> rows;
+    for (const char* word : words_beside) {
+        const std::string name = std::string{"words."} + word;
+        std::string key = name;
+        std::ranges::replace(key, '_', ' ');
+        rows.push_back(Row::phrase(name, "words to put beside a fact, in the language of print", key,
+                                   {"", "from the language's file", ""}));
+    }
+    return rows;
 }
 
 constexpr const char* how_dated = "today, or the date that --date gives";
@@ -122,7 +126,7 @@ std::optional<Date> day_printed(const StudioView& view) {
 }
 
 std::vector<FactRow> studio_rows() {
-    return {
+    return together({
         Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
         Row::text("studio.tagline", "the words under its name", [](const StudioView& v) { return v.studio->tagline; }),
         Row::text("studio.contact", "the contact on one line",
@@ -132,9 +136,7 @@ std::vector<FactRow> studio_rows() {
         Row::text("printed.date", "the day of printing",
                   [](const StudioView& v, const Manner& m) { return short_date(m.language, v.today); },
                   {"", how_dated, ""}),
-        date_row<StudioView>("printed.date.short", DateForm::brief, day_printed, how_dated),
-        date_row<StudioView>("printed.date.long", DateForm::full, day_printed, how_dated),
-        date_row<StudioView>("printed.date.iso", DateForm::iso, day_printed, how_dated),
+        date_rows<StudioView>("printed.date", day_printed, how_dated),
         Row::text("printed.month", "the month of printing",
                   [](const StudioView& v, const Manner& m) { return month_date(m.language, v.today); },
                   {"", how_dated, ""}),
@@ -146,18 +148,13 @@ std::vector<FactRow> studio_rows() {
                 paper, "key.not recorded"),
         key_row("key.not_printable", "for a key: how a colour that no ink shows looks", Patch::Kind::not_printable,
                 sample, "key.not printable"),
-    };
+    });
 }
 
 } // namespace
 
 const Vocabulary& studio_vocabulary() {
-    static const Vocabulary vocabulary = [] {
-        Vocabulary studio{"studio", studio_rows()};
-        for (const char* word : words_beside)
-            studio.rows.push_back(word_row(word));
-        return studio;
-    }();
+    static const Vocabulary vocabulary{"studio", together({studio_rows(), word_rows()})};
     return vocabulary;
 }
 

@@ -1,11 +1,12 @@
 #include "facts/swatch_facts.h"
 
+#include "facts/base_facts.h"
 #include "facts/date_rows.h"
+#include "facts/dye_wording.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
-#include "facts/yarn_facts.h"
+#include "facts/yarn_wording.h"
 
 namespace dyeleaf {
 
@@ -77,7 +78,7 @@ const Vocabulary& swatch_vocabulary() {
     using Row = Rows<SwatchView>;
     static const Vocabulary vocabulary{
         "swatch",
-        {
+        together({
             Row::patch("swatch.patch", "its colour",
                        [](const SwatchView& v, const Manner& m) {
                            return patch_of(m.language, *v.of.records, *v.of.dye, *v.swatch);
@@ -92,28 +93,26 @@ const Vocabulary& swatch_vocabulary() {
                       {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
-            date_row<SwatchView>("swatch.date.short", DateForm::brief, day_dyed),
-            date_row<SwatchView>("swatch.date.long", DateForm::full, day_dyed),
-            date_row<SwatchView>("swatch.date.iso", DateForm::iso, day_dyed),
+            date_rows<SwatchView>("swatch.date", day_dyed),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));
                       },
                       {"", "from “dyed”", ""}),
-            Row::text("swatch.stock", "how much 1 % stock dyes 100 g so",
-                      [](const SwatchView& v, const Manner& m) {
-                          return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
-                      },
-                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
-                       "textbook rule for dyeing recipes"}),
+            Row::text(
+                "swatch.stock", "how much 1 % stock dyes 100 g so",
+                [](const SwatchView& v, const Manner& m) {
+                    return volume_words(m.language, stock_per_hundred_grams(v.swatch->depth));
+                },
+                from_one_percent_stock),
             Row::text("swatch.source", "how its colour was taken",
                       [](const SwatchView& v, const Manner& m) -> Text {
                           if (!v.swatch->colour) return std::nullopt;
-                          return std::string{words(m.language, v.swatch->colour_source)};
+                          return words(m.language, v.swatch->colour_source);
                       },
                       {"", "from “colour from”", ""}),
             Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
-        }};
+        })};
     return vocabulary;
 }
 
@@ -166,12 +165,12 @@ const Vocabulary& depth_vocabulary() {
         {
             Row::text("depth.text", "dye on weight of fibre",
                       [](const DepthView& v, const Manner& m) { return percent_words(m.language, v.depth); }),
-            Row::text("depth.stock", "how much 1 % stock dyes 100 g so",
-                      [](const DepthView& v, const Manner& m) {
-                          return volume_words(m.language, stock_per_hundred_grams(v.depth));
-                      },
-                      {"mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume",
-                       "textbook rule for dyeing recipes"}),
+            Row::text(
+                "depth.stock", "how much 1 % stock dyes 100 g so",
+                [](const DepthView& v, const Manner& m) {
+                    return volume_words(m.language, stock_per_hundred_grams(v.depth));
+                },
+                from_one_percent_stock),
             Row::list("depth.patches", "one for each base of dye.bases, in the same order", cell_vocabulary(),
                       [](const DepthView& v) {
                           std::vector<CellView> cells;

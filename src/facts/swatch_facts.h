@@ -11,6 +11,9 @@
 
 namespace dyeleaf {
 
+inline const Derivation from_one_percent_stock = {
+    "mL", "W × P / C: 100 g of fibre × depth / 1 % stock, weight by volume", "textbook rule for dyeing recipes"};
+
 struct ComponentView {
     DyeView of;
     const Component* component = nullptr;

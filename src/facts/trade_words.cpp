@@ -1,6 +1,5 @@
 #include "facts/trade_words.h"
 
-#include "base/words.h"
 #include "facts/fibre_kinds.h"
 
 #include <algorithm>

@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <array>
-#include <cmath>
 
 namespace dyeleaf {
 
@@ -106,8 +105,8 @@ std::string mass_words(const Language& language, Mass mass) {
     return with_unit(language.number(mass.number(), 3), "g");
 }
 
-std::string about(std::string words) {
-    return std::string{"≈"}.append(no_break).append(words);
+std::string about_if(bool estimated, std::string words) {
+    return estimated ? std::string{"≈"}.append(no_break).append(words) : words;
 }
 
 std::string volume_words(const Language& language, Volume volume) {
@@ -177,16 +176,16 @@ std::string count_words(const Language& language, int count) {
     return language.has(key) ? language.say(key) : figure;
 }
 
-std::string fibre_name_words(const Language& language, const StatedFibre& fibre) {
-    std::string name = fibre.virgin ? "virgin wool" : fibre.name;
-    const std::string key = "fibres." + name;
-    if (fibre.is_legal && language.has(key)) name = language.say(key);
-    if (fibre.breeds.empty()) return name;
-    return language.say("yarn.of breed", {{"fibre", name}, {"breeds", joined(fibre.breeds, ", ")}});
+std::optional<std::string> only_if(const Language& language, bool says_so, std::string_view key) {
+    if (!says_so) return std::nullopt;
+    return language.say(key);
 }
 
-std::string fibre_words(const Language& language, const StatedFibre& fibre) {
-    return percent_words(language, fibre.share) + " " + fibre_name_words(language, fibre);
+std::string joined_once(const std::vector<std::string>& texts) {
+    std::vector<std::string> once;
+    for (const std::string& text : texts)
+        add_once(once, text);
+    return joined(once, " + ");
 }
 
 std::string unbroken(std::string_view text) {
@@ -199,65 +198,6 @@ std::string unbroken(std::string_view text) {
         }
     }
     return result;
-}
-
-std::string care_words(const Language& language, const Care& care) {
-    return language.say("care." + std::string{care.key});
-}
-
-std::string care_words(const Language& language, const std::vector<Care>& care) {
-    std::vector<std::string> texts;
-    texts.reserve(care.size());
-    for (const Care& treatment : care)
-        texts.push_back(unbroken(care_words(language, treatment))); // lines break only between treatments
-    return joined(texts, dot);
-}
-
-std::string label_words(const Language& language, const Swatch& swatch, const Base& base) {
-    return language.say("dye.swatch", {{"depth", percent_words(language, swatch.depth)}, {"base", base.name}});
-}
-
-std::string words(const Language& language, HueFamily family) {
-    switch (family) {
-    case HueFamily::pink: return language.say("hue.pink");
-    case HueFamily::red: return language.say("hue.red");
-    case HueFamily::orange_brown: return language.say("hue.orange brown");
-    case HueFamily::yellow: return language.say("hue.yellow");
-    case HueFamily::green: return language.say("hue.green");
-    case HueFamily::turquoise: return language.say("hue.turquoise");
-    case HueFamily::blue: return language.say("hue.blue");
-    case HueFamily::violet: return language.say("hue.violet");
-    case HueFamily::grey: return language.say("hue.grey");
-    }
-    return {};
-}
-
-std::string hue_range_words(const Language& language, HueFamily first, HueFamily last) {
-    if (first == last) return capitalised(words(language, first));
-    return capitalised(language.say("hue.range", {{"first", words(language, first)}, {"last", words(language, last)}}));
-}
-
-std::string words(const Language& language, ColourSource source) {
-    switch (source) {
-    case ColourSource::instrument: return language.say("dye.recorded by.instrument");
-    case ColourSource::photo: return language.say("dye.recorded by.photo");
-    case ColourSource::eye: return language.say("dye.recorded by.eye");
-    }
-    return {};
-}
-
-std::string words(const Language& language, Basis basis) {
-    return language.say(basis == Basis::weight ? "jar.by weight" : "jar.by volume");
-}
-
-std::string words(const Language& language, PutUp put_up) {
-    switch (put_up) {
-    case PutUp::skein: return language.say("yarn.skein");
-    case PutUp::mini: return language.say("yarn.mini skein");
-    case PutUp::cone: return language.say("yarn.cone");
-    case PutUp::braid: return language.say("yarn.braid");
-    }
-    return {};
 }
 
 } // namespace dyeleaf

@@ -1,12 +1,10 @@
-// How values print in a language: numbers, dates and yarn here, dyes and jars in dye_wording.h and jar_wording.h. The
-// words themselves stand in the language's file. A number and its unit never part at the end of a line.
+// How values print in a language: dates and numbers here, dyes, jars, yarn, hazards and recipes in files of their own.
+// The words themselves stand in the language's file. A number and its unit never part at the end of a line.
 #pragma once
 
 #include "base/date.h"
 #include "base/length.h"
 #include "base/quantity.h"
-#include "facts/fibre_statement.h"
-#include "facts/hue.h"
 #include "language/language.h"
 #include "records/records.h"
 
@@ -33,7 +31,7 @@ std::string percent_words(const Language& language, Percent percent);     // as 
 std::string strength_words(const Language& language, Percent strength);   // worked out: two significant figures, "33 %"
 std::string allowance_words(const Language& language, Percent allowance); // to 0.01 %: "15.25 %"
 std::string mass_words(const Language& language, Mass mass);              // "20 g"
-std::string about(std::string words);                                     // "≈ 20 g"
+std::string about_if(bool estimated, std::string words);                  // "≈ 20 g"
 std::string volume_words(const Language& language, Volume volume); // whole mL, tenths below 10: "50 mL", "7.5 mL"
 std::string length_words(const Language& language, Length length); // on paper and in speckles: "2.5 mm"
 std::string ounces_words(const Language& language, double ounces); // "3.5 oz"
@@ -43,23 +41,15 @@ std::string yards_words(const Language& language, double yards);   // "455 yd"
 std::string price_words(const Language& language, const Price& price, const Currency& currency);
 std::string parts_words(const Language& language, double parts);          // "1 part", "2.5 parts"
 std::string place_words(const Language& language, int number, int count); // "3 of 12"
-std::string capitalised(std::string text);                                // the first letter, where it is an ASCII one
+std::string capitalised(std::string text);                                // a first letter of Latin-1
 std::string pot_letters(int pot);                                         // from 0: "A" … "Z", "AA"
 std::string pot_words(const Language& language, int pot);                 // from 0: "Pot A"
 std::string count_words(const Language& language, int count);             // "one" to "twelve", then "13"
-std::string fibre_name_words(const Language& language, const StatedFibre& fibre); // "wool (merino)"
-std::string fibre_words(const Language& language, const StatedFibre& fibre);      // "75 % wool (merino)"
+// Said only then.
+std::optional<std::string> only_if(const Language& language, bool says_so, std::string_view key);
+// Each once, in order: "Sloe + Ember".
+std::string joined_once(const std::vector<std::string>& texts);
 // With no-break spaces in place of spaces.
 std::string unbroken(std::string_view text);
-std::string care_words(const Language& language, const Care& care);              // "Wash 30 °C, gentle"
-std::string care_words(const Language& language, const std::vector<Care>& care); // "Wash 30 °C, gentle · Do not bleach"
-std::string label_words(const Language& language, const Swatch&, const Base& base); // "2 % on Plain Sock"
-
-// Choices.
-std::string words(const Language& language, HueFamily family);                          // "orange/brown"
-std::string hue_range_words(const Language& language, HueFamily first, HueFamily last); // "Pink", "Pink to green"
-std::string words(const Language& language, ColourSource source);                       // "by eye"
-std::string words(const Language& language, Basis basis);                               // "by weight"
-std::string words(const Language& language, PutUp put_up);                              // "mini skein"
 
 } // namespace dyeleaf

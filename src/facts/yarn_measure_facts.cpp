@@ -2,7 +2,7 @@
 
 #include "facts/rows.h"
 #include "facts/yarn_count.h"
-#include "facts/yarn_facts.h"
+#include "facts/yarn_view.h"
 #include "facts/yarn_wording.h"
 
 namespace dyeleaf {

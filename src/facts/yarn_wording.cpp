@@ -1,6 +1,7 @@
 #include "facts/yarn_wording.h"
 
 #include "base/number.h"
+#include "base/words.h"
 #include "facts/needles.h"
 #include "facts/put_up.h"
 #include "facts/rounding.h"
@@ -70,6 +71,54 @@ Text plain(const std::optional<std::string_view>& text) {
 }
 
 } // namespace
+
+std::string fibre_name_words(const Language& language, const StatedFibre& fibre) {
+    std::string name = fibre.virgin ? "virgin wool" : fibre.name;
+    const std::string key = "fibres." + name;
+    if (fibre.is_legal && language.has(key)) name = language.say(key);
+    if (fibre.breeds.empty()) return name;
+    return language.say("yarn.of breed", {{"fibre", name}, {"breeds", joined(fibre.breeds, ", ")}});
+}
+
+std::string fibre_words(const Language& language, const StatedFibre& fibre) {
+    return percent_words(language, fibre.share) + " " + fibre_name_words(language, fibre);
+}
+
+std::string fibre_statement(const Language& language, const Base& base, Market market) {
+    std::vector<std::string> statements;
+    for (const StatedFibre& fibre : stated_fibres(base, market))
+        statements.push_back(fibre_words(language, fibre));
+    return joined(statements, dot);
+}
+
+std::string provenance(const Language& language, const Base& base, const Studio& studio) {
+    std::vector<std::string> steps;
+    if (base.origin) steps.push_back(*base.origin);
+    if (studio.made_in) steps.push_back(language.say("yarn.dyed in", {{"place", *studio.made_in}}));
+    return joined(steps, dot);
+}
+
+std::string care_words(const Language& language, const Care& care) {
+    return language.say("care." + std::string{care.key});
+}
+
+std::string care_words(const Language& language, const std::vector<Care>& care) {
+    std::vector<std::string> texts;
+    texts.reserve(care.size());
+    for (const Care& treatment : care)
+        texts.push_back(unbroken(care_words(language, treatment))); // lines break only between treatments
+    return joined(texts, dot);
+}
+
+std::string words(const Language& language, PutUp put_up) {
+    switch (put_up) {
+    case PutUp::skein: return language.say("yarn.skein");
+    case PutUp::mini: return language.say("yarn.mini skein");
+    case PutUp::cone: return language.say("yarn.cone");
+    case PutUp::braid: return language.say("yarn.braid");
+    }
+    return {};
+}
 
 std::string needles_words(const Language& language, std::string_view written, Units units) {
     const auto sizes = parse_needles(written);

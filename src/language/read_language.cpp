@@ -4,7 +4,6 @@
 #include "base/words.h"
 #include "source/values.h"
 
-#include <algorithm>
 #include <set>
 #include <utility>
 #include <vector>

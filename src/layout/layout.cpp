@@ -7,7 +7,6 @@
 #include "layout/place.h"
 
 #include <algorithm>
-#include <array>
 #include <utility>
 
 namespace dyeleaf {

@@ -1,9 +1,7 @@
 #include "layout/measure.h"
 
-#include "base/overloaded.h"
 #include "symbols/symbols.h"
 
-#include <algorithm>
 #include <numeric>
 #include <utility>
 

@@ -91,6 +91,11 @@ bool contradict(const Care& one, const Care& other) {
     return says("no wash") && says_any({"any bleach", "oxygen bleach", "tumble normal", "tumble low"});
 }
 
+std::vector<Care> in_process_order(std::vector<Care> care) {
+    std::ranges::stable_sort(care, {}, &Care::process);
+    return care;
+}
+
 std::vector<CareProcess> processes_left_out(const std::vector<Care>& care) {
     using enum CareProcess;
     std::vector<CareProcess> missing;

@@ -23,6 +23,7 @@ std::optional<Care> find_care(std::string_view key);
 // Whether two treatments cannot both be right: two washes, steam for what must not be ironed, a tumble dryer for what
 // must not be washed. Requires: both from care_treatments.
 bool contradict(const Care& one, const Care& other);
+std::vector<Care> in_process_order(std::vector<Care> care);
 // Of which processes nothing is said, in printing order.
 std::vector<CareProcess> processes_left_out(const std::vector<Care>& care);
 // As messages call it: "washing".

@@ -1,7 +1,5 @@
 #include "records/money.h"
 
-#include "base/words.h"
-
 #include <algorithm>
 #include <array>
 #include <charconv>

@@ -1,7 +1,6 @@
 #include "records/read_parts.h"
 
 #include "base/words.h"
-#include "records/read_values.h"
 #include "source/values.h"
 
 #include <algorithm>

@@ -1,6 +1,5 @@
 #include "records/read_records.h"
 
-#include "base/words.h"
 #include "records/check_records.h"
 #include "records/read_items.h"
 #include "source/document.h"

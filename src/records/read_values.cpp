@@ -7,7 +7,6 @@
 #include "source/values.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <fmt/format.h>
 #include <utility>

@@ -1,6 +1,7 @@
 #include "records/read_items.h"
 
 #include "base/number.h"
+#include "base/plain_figures.h"
 #include "records/fibre_shares.h"
 #include "records/read_fields.h"
 #include "records/read_price.h"
@@ -20,7 +21,7 @@ namespace {
 std::string shares_of(const std::vector<Fibre>& fibres) {
     std::vector<std::string> words;
     for (const Fibre& fibre : fibres)
-        words.push_back(fibre.name + " " + decimal(fibre.share.number(), 3) + " %");
+        words.push_back(fibre.name + " " + plain(fibre.share));
     return joined(words, ", ");
 }
 

@@ -2,7 +2,6 @@
 
 #include "symbols/ghs_symbols.h"
 
-#include <cmath>
 #include <numbers>
 #include <utility>
 
@@ -35,10 +34,6 @@ std::vector<NamedDrawing> ghs_pictograms(bool mono) {
 // A square with side 1 on its point is √2 high.
 Length ghs_height(Length side) {
     return side * std::numbers::sqrt2;
-}
-
-Length supply_side(Size label) {
-    return larger(least_pictogram_side, mm(std::sqrt(label.width.in_mm() * label.height.in_mm() / 15)));
 }
 
 } // namespace dyeleaf

@@ -17,9 +17,4 @@ inline constexpr Length least_pictogram_side = mm(10);
 // The height of a pictogram whose frame has this side.
 Length ghs_height(Length side);
 
-// The least side of a pictogram on a supply label of this size, for packages of up to 3 litres: a fifteenth of the
-// label's area and never below 10 mm (Regulation (EC) No 1272/2008 (CLP), Annex I, 1.2.1.4 and table 1.3). The label
-// itself should be 52 × 74 mm if possible, which makes it 16 mm.
-Length supply_side(Size label);
-
 } // namespace dyeleaf

@@ -3,7 +3,7 @@
 #include "facts/fibre_statement.h"
 #include "facts/moisture.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
+#include "facts/yarn_wording.h"
 #include "studio_records.h"
 
 #include <catch2/catch.hpp>

@@ -2,7 +2,7 @@
 #include "facts/jar_label.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
-#include "facts/yarn.h"
+#include "facts/yarn_wording.h"
 #include "studio_records.h"
 
 #include <catch2/catch.hpp>

@@ -1,6 +1,7 @@
 #include "facts/recipe.h"
 
 #include "english.h"
+#include "facts/dyes_in.h"
 #include "facts/pots.h"
 #include "facts/recipe_wording.h"
 #include "studio_records.h"

@@ -333,7 +333,7 @@ TEST_CASE("what the bench asks of a jar", "[facts]") {
     CHECK(text(jar, "jar.left") == "24.6\u00a0g");
     CHECK(text(jar, "jar.left.dye") == "12.3\u00a0g");
     CHECK(text(jar, "jar.left.on") == "20 Jan 2027");
-    CHECK(text(jar, "jar.skeins_left") == "16 skeins");
+    CHECK(text(jar, "jar.skeins_left") == "16\u00a0skeins");
     CHECK(text(jar, "jar.per_skein.dye") == "0.75\u00a0g");
     const auto weaken = list(jar, "jar.weaken");
     REQUIRE(weaken.size() == 3);

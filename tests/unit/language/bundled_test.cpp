@@ -1,6 +1,7 @@
 // The bundled languages beside English: read over it without a complaint, and a handful of what they print.
 #include "facts/hazard_wording.h"
 #include "facts/wording.h"
+#include "facts/yarn_wording.h"
 
 #include "english.h"
 

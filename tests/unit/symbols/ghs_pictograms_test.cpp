@@ -122,12 +122,6 @@ TEST_CASE("a pictogram is as high as its frame's diagonal", "[symbols]") {
     CHECK(near(ghs_height(mm(side)), mm(height)));
 }
 
-TEST_CASE("on a supply label a pictogram takes a fifteenth of the area, and 10 mm at least", "[symbols]") {
-    CHECK(supply_side({mm(52), mm(74)}).in_mm() == Approx(16.017).margin(0.001));
-    CHECK(supply_side({mm(74), mm(105)}).in_mm() == Approx(22.760).margin(0.001)); // the table asks for 23 mm
-    CHECK(supply_side({mm(30), mm(40)}) == mm(10));
-}
-
 TEST_CASE("the ground is white and the symbol keeps off the frame", "[symbols]") {
     for (const NamedDrawing& drawing : both_kinds()) {
         INFO(drawing.name);

@@ -1,7 +1,6 @@
-// What can be asked of yarn for sale: a base, a lot dyed on it, a skein of the lot.
+// The subjects of what is asked of yarn: a base, a lot dyed on it, a skein of the lot.
 #pragma once
 
-#include "facts/facts.h"
 #include "records/records.h"
 
 namespace dyeleaf {
@@ -26,12 +25,5 @@ struct SkeinView {
 SkeinSize size_of(const BaseView& view);
 SkeinSize size_of(const LotView& view);
 SkeinSize size_of(const SkeinView& view);
-
-// How fibres are stated, wherever they are.
-Derivation fibres_by_market();
-
-const Vocabulary& base_vocabulary();
-const Vocabulary& lot_vocabulary();
-const Vocabulary& skein_vocabulary();
 
 } // namespace dyeleaf
