@@ -29,6 +29,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "acid",
     "added",
     "alternate",
+    "backs",
     "base",
     "bases",
     "batch",
