@@ -1,5 +1,5 @@
-// The imperial units that yarn is sold by, exact by the international yard and pound agreement of 1959. (The inch of
-// the same agreement is inches(1) in length.h.)
+// The imperial units that yarn is sold by, exact by the international yard and pound agreement of 1959 (from memory).
+// (The inch of the same agreement is inches(1) in length.h.)
 #pragma once
 
 #include "base/length.h"

@@ -59,9 +59,6 @@ struct Check {
                                 ", and check with your market's rules");
     }
 
-    // What the dyer wrote for it: one or more.
-    std::vector<const Fibre*> written_for(const StatedFibre& stated) const;
-
     std::string instead_of(const FibreWord& word) const;
 
     void check_name(const Fibre& fibre) const;
@@ -72,16 +69,6 @@ struct Check {
     void check_virgin_wool() const;
     void check_name_of_base() const;
 };
-
-std::vector<const Fibre*> Check::written_for(const StatedFibre& stated) const {
-    std::vector<const Fibre*> written;
-    for (const Fibre& fibre : base.fibres) {
-        const FibreWord word = read_fibre_word(fibre.name);
-        if (stated.is_legal && word.kind != nullptr && legal_name(word, market) == stated.name)
-            written.push_back(&fibre);
-    }
-    return written;
-}
 
 std::string Check::instead_of(const FibreWord& word) const {
     if (const auto instead = in_place_of(word.name, market)) return *instead;
@@ -135,9 +122,9 @@ void Check::check_merged() const {
     for (const StatedFibre& stated : stated_fibres(base, market)) {
         std::vector<std::string> names;
         Spot spot;
-        for (const Fibre* fibre : written_for(stated)) {
-            names.push_back(in_quotes(fibre->name));
-            spot = fibre->spot;
+        for (const std::size_t place : stated.recorded) {
+            names.push_back(in_quotes(base.fibres[place].name));
+            spot = base.fibres[place].spot;
         }
         if (names.size() < 2) continue;
         warn(spot, joined(names, " and ") + " are one fibre, which prints as " + share_of(stated.name, stated.share),
@@ -152,7 +139,7 @@ void Check::check_small_shares() const {
                                                "mohair", "vicuna", "spandex", "elastane",   "nylon", "rubber"};
     for (const StatedFibre& stated : stated_fibres(base, market)) {
         if (!stated.is_legal) continue;
-        const Spot& spot = written_for(stated).back()->spot;
+        const Spot& spot = base.fibres[stated.recorded.back()].spot;
         const bool is_other = !found_among(stated.name, other_fibres().eu).empty() ||
                               !found_among(stated.name, other_fibres().us).empty();
         if (market != Market::us && is_other && stated.share > percent(15)) {
@@ -182,6 +169,10 @@ void Check::check_virgin_wool() const {
     case VirginWool::denied:
         warn(base.spot, claimed + ", and denied in the same record",
              "keep “virgin wool: yes” only if none of its wool was ever in another product", "8(1)", "300.20");
+        return;
+    case VirginWool::in_part:
+        warn(base.spot, claimed + ", but of a part of its wool only",
+             "it prints as “wool”; add “virgin wool: yes” if the mill says so of all of it", "8(2)(a)", "300.20");
         return;
     case VirginWool::too_little:
         warn(base.spot, claimed + ", but less than 25 % of it is wool", "it prints as “wool”; leave “virgin wool” out",

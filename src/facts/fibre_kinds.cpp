@@ -13,10 +13,11 @@ using enum FibreKind::Nature;
 
 // Names for the EU: Regulation (EU) No 1007/2011, Annex I, rows 1 to 48 in its order; row 49 is of Regulation (EU)
 // No 286/2012 (from memory), row 50 of Regulation (EU) 2018/122. The UK keeps the same list. Rows 2 and 3 name each
-// animal by itself. Names for the US: 16 CFR 303.7 and 300.8 (from memory). Allowances: Annex IX of the regulation,
-// where it has several the one for staple fibre, not bleached or mercerised, and the carded one, which it asks for
-// where nobody can tell; those of rows 49 and 50 were not at hand and are not given. What the trade says besides: from
-// memory.
+// animal by itself. Names for the US: 16 CFR 303.6 (by which the name of an animal whose hair is no wool has “hair” or
+// “fiber” beside it, or is “fur fiber”), 303.7 and 300.8 (which names these list: from memory). Allowances: Annex IX of
+// the regulation, where it has several the one for staple fibre, not bleached or mercerised, and the carded one, which
+// it asks for where nobody can tell; those of rows 49 and 50 were not at hand and are not given. What the trade says
+// besides: from memory.
 constexpr std::array kinds = {
     FibreKind{"wool", "wool", "lambswool|lamb's wool|sheep's wool|sheepswool", wool, percent(17), percent(18.25)},
     FibreKind{"alpaca", "alpaca", "", hair, percent(17), percent(18.25)},
@@ -24,18 +25,19 @@ constexpr std::array kinds = {
     FibreKind{"camel", "camel hair|camel", "", hair, percent(17), percent(18.25)},
     FibreKind{"cashmere", "cashmere", "", hair, percent(17), percent(18.25)},
     FibreKind{"mohair", "mohair", "", hair, percent(17), percent(18.25)},
-    FibreKind{"angora", "angora rabbit|fur fiber", "angora rabbit", hair, percent(17), percent(18.25)},
+    FibreKind{"angora", "angora rabbit hair|fur fiber", "angora rabbit", hair, percent(17), percent(18.25)},
     FibreKind{"vicuna", "vicuna", "", hair, percent(17), percent(18.25)},
-    FibreKind{"yak", "yak|fur fiber", "", hair, percent(17), percent(18.25)},
-    FibreKind{"guanaco", "guanaco|fur fiber", "", hair, percent(17), percent(18.25)},
-    FibreKind{"cashgora", "cashgora|fur fiber", "", hair, percent(17), percent(18.25)},
-    FibreKind{"beaver", "beaver|fur fiber", "", hair, percent(17), percent(18.25)},
-    FibreKind{"otter", "otter|fur fiber", "", hair, percent(17), percent(18.25)},
+    FibreKind{"yak", "yak hair|fur fiber", "", hair, percent(17), percent(18.25)},
+    FibreKind{"guanaco", "guanaco hair|fur fiber", "", hair, percent(17), percent(18.25)},
+    FibreKind{"cashgora", "cashgora hair|fur fiber", "", hair, percent(17), percent(18.25)},
+    FibreKind{"beaver", "beaver hair|fur fiber", "", hair, percent(17), percent(18.25)},
+    FibreKind{"otter", "otter hair|fur fiber", "", hair, percent(17), percent(18.25)},
     FibreKind{"animal hair|hair|cattle hair|common goat hair", "fur fiber", "", hair, percent(17), percent(18.25)},
     FibreKind{"horsehair", "horsehair", "", hair, percent(15), percent(16)},
-    FibreKind{"musk ox hair|animal hair", "musk ox|fur fiber", "qiviut|musk ox|muskox", hair, percent(17),
+    FibreKind{"musk ox hair|animal hair", "musk ox hair|fur fiber", "qiviut|musk ox|muskox", hair, percent(17),
               percent(18.25)},
-    FibreKind{"possum hair|animal hair", "possum|fur fiber", "possum|possum fur", hair, percent(17), percent(18.25)},
+    FibreKind{"possum hair|animal hair", "possum hair|fur fiber", "possum|possum fur", hair, percent(17),
+              percent(18.25)},
     FibreKind{"silk", "silk", "", silk, percent(11)},
     FibreKind{"cotton", "cotton", "", plant, percent(8.5)},
     FibreKind{"kapok", "kapok", "", plant, percent(10.9)},

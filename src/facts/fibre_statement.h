@@ -4,6 +4,7 @@
 #include "facts/fibre_words.h"
 #include "records/records.h"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,7 @@ struct StatedFibre {
     bool virgin = false;             // claimed of it, and nothing here speaks against it
     std::vector<std::string> breeds; // to stand behind it in brackets
     Percent share;
+    std::vector<std::size_t> recorded = {}; // which of the base's fibres it stands for: one or more
 };
 
 // Largest share first, equal ones as written, other fibres last. For a market with rules each fibre has the name that
@@ -23,7 +25,7 @@ struct StatedFibre {
 std::vector<StatedFibre> stated_fibres(const Base& base, Market market);
 
 // Why wool that is claimed to be virgin may not be called so beside what else is in the yarn.
-enum class VirginWool { not_claimed, may_be_named, no_wool, too_little, among_many, denied };
+enum class VirginWool { not_claimed, may_be_named, no_wool, in_part, too_little, among_many, denied };
 VirginWool virgin_wool(const Base& base, Market market);
 
 } // namespace dyeleaf

@@ -28,8 +28,9 @@ std::vector<StatementView> precaution_views(StatementWording wording, const Haza
 
 inline const Derivation from_sheet = {"", "the codes as recorded from the suppliers’ sheets; rules of precedence",
                                       "EU CLP Regulation 1272/2008, articles 20 and 26 to 28"};
-inline const Derivation worded = {"", "the published words for the codes recorded from the suppliers’ sheets",
-                                  "UN GHS, annex 3; EU CLP Regulation 1272/2008, annexes III and IV"};
+inline const Derivation worded = {
+    "", "the published words for the codes recorded, or the sheet’s own where the record has them",
+    "UN GHS, annex 3; EU CLP Regulation 1272/2008, annexes III and IV"};
 
 // `subject` is "dye" or "jar"; `of` gives the hazards of a view, whose records say where its studio sells.
 template <class View> std::vector<FactRow> hazard_rows(const std::string& subject, HazardSummary (*of)(const View&)) {

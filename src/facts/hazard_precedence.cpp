@@ -30,8 +30,8 @@ bool is_part_of(std::string_view code, std::string_view combination) {
 struct Superseding {
     std::string_view graver, lesser;
 };
-// CLP, annex I, note to table 3.3.5: H314 says what H318 and H319 say. UN GHS, annex 3, table A3.1.3 (from memory):
-// H400, H401 and H402 may be left out beside H410, H411 and H412.
+// CLP, annex I, note to table 3.3.5: H314 says what H318 and H319 say. UN GHS, annex 3, section 1 (from memory): H400,
+// H401 and H402 may be left out beside H410, H411 and H412.
 constexpr std::array superseding = {Superseding{"H314", "H318"}, Superseding{"H314", "H319"},
                                     Superseding{"H410", "H400"}, Superseding{"H411", "H401"},
                                     Superseding{"H412", "H402"}};
@@ -40,11 +40,13 @@ template <class Statement> bool has(const std::vector<Statement>& statements, st
     return std::ranges::find(statements, code, &Statement::code) != statements.end();
 }
 
-// CLP, articles 27 and 28(2): what repeats another statement is left out.
+// CLP, articles 27 and 28(1): what repeats another statement is left out. What a sheet says in words of its own may say
+// more than the published combination, and stays.
 template <class Statement> void drop_parts_of_combinations(std::vector<Statement>& statements) {
     const std::vector<Statement> all = statements;
     std::erase_if(statements, [&](const Statement& one) {
-        return std::ranges::any_of(all, [&](const Statement& other) { return is_part_of(one.code, other.code); });
+        return !one.says &&
+               std::ranges::any_of(all, [&](const Statement& other) { return is_part_of(one.code, other.code); });
     });
 }
 

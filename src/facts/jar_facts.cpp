@@ -115,7 +115,7 @@ const Vocabulary& part_vocabulary() {
                 "part.hazards", "the codes of its sheet, where there are any",
                 [](const PartView& v) { return code_words(v.hazards().label.statements); }, from_sheet),
             Row::text("part.parts", "how much of it, as stated",
-                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.part()); },
+                      [](const PartView& v, const Manner& m) { return amount_words(m.language, v.mix, v.part()); },
                       {"", "as stated, or as weighed in", ""}),
             Row::text("part.share", "its share by weight, where it can be known",
                       [](const PartView& v, const Manner& m) { return share_words(m.language, v.mix, v.part()); },
@@ -271,7 +271,8 @@ std::vector<FactRow> date_rows() {
                       if (!date) return std::nullopt;
                       return short_date(m.language, *date);
                   },
-                  {"", "as recorded, or the day it was mixed and the time it keeps", "calendar months, ISO 8601"}),
+                  {"", "as recorded, or the day it was mixed and the time it keeps",
+                   "calendar months; a day that the month lacks is its last"}),
         Row::text("jar.dye_lot", "the suppliers' batches in it", dye_lots,
                   {"", "of the first filling and of those on top, each once", ""}),
     };
@@ -334,7 +335,7 @@ std::vector<FactRow> size_rows() {
         Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
                     [](const JarView& v) { return give_width(v.jar->diameter); },
                     {"mm", "two thirds of the circumference, at least 74 mm",
-                     "EU CLP Regulation 1272/2008, annex I, table 1.3"}),
+                     "EU CLP Regulation 1272/2008, annex I, table 1.3; two thirds: common practice"}),
         Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;

@@ -21,6 +21,12 @@ bool has_masses(const Mix& mix) {
     return std::ranges::all_of(mix.parts, [](const MixPart& part) { return part.mass.has_value(); });
 }
 
+// What was weighed in, or follows from weighings, is stated in grams.
+Basis stated_basis(const Mix& mix) {
+    const bool in_grams = std::ranges::all_of(mix.parts, [](const MixPart& part) { return part.weighed.has_value(); });
+    return in_grams ? Basis::weight : mix.basis;
+}
+
 template <class Amount> std::string parts_joined(const Mix& mix, std::string_view between, Amount amount) {
     std::vector<std::string> texts;
     for (const MixPart& part : mix.parts)
@@ -70,14 +76,14 @@ std::optional<std::string> lacking_words(const Language& language, const Mix& mi
 }
 
 std::string ratio_words(const Language& language, const Mix& mix) {
-    return parts_joined(mix, " : ", [&](const MixPart& part) { return amount_words(language, part); }) + ", " +
-           words(language, mix.basis);
+    return parts_joined(mix, " : ", [&](const MixPart& part) { return amount_words(language, mix, part); }) + ", " +
+           words(language, stated_basis(mix));
 }
 
 std::string recipe_words(const Language& language, const Mix& mix) {
-    const std::string basis = words(language, mix.basis);
     const std::string stated =
-        parts_joined(mix, " + ", [&](const MixPart& part) { return amount_words(language, part); }) + ", " + basis;
+        parts_joined(mix, " + ", [&](const MixPart& part) { return amount_words(language, mix, part); }) + ", " +
+        words(language, stated_basis(mix));
     if (!mix.strength) return language.say("jar.strength unknown", {{"basis", stated}});
     const std::string strength = language.say(mix.shares_estimated ? "jar.recipe estimated" : "jar.recipe",
                                               {{"figure", strength_words(language, *mix.strength)}});
@@ -87,8 +93,9 @@ std::string recipe_words(const Language& language, const Mix& mix) {
     return strength + (mix.masses_estimated ? " ≈ " : " = ") + masses;
 }
 
-std::string amount_words(const Language& language, const MixPart& part) {
-    return part.weighed ? mass_words(language, *part.weighed) : parts_words(language, part.parts);
+std::string amount_words(const Language& language, const Mix& mix, const MixPart& part) {
+    if (!part.weighed) return parts_words(language, part.parts);
+    return about_if(mix.masses_estimated, mass_words(language, *part.weighed));
 }
 
 std::optional<std::string> share_words(const Language& language, const Mix& mix, const MixPart& part) {

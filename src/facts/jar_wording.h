@@ -21,7 +21,7 @@ std::optional<std::string> lacking_words(const Language& language, const Mix& mi
 std::string ratio_words(const Language& language, const Mix& mix);
 // "50 % dye = 20 g Sloe + 20 g salt"; ≈ where grams are estimated, parts where there are none.
 std::string recipe_words(const Language& language, const Mix& mix);
-std::string amount_words(const Language& language, const MixPart& part); // as stated: "1 part", "4.2 g"
+std::string amount_words(const Language& language, const Mix& mix, const MixPart& part); // stated: "1 part", "4.2 g"
 std::optional<std::string> share_words(const Language& language, const Mix& mix, const MixPart& part); // "≈ 27 %"
 std::optional<std::string> mass_words(const Language& language, const Mix& mix, const MixPart& part);  // "≈ 20 g"
 std::optional<std::string> total_words(const Language& language, const Mix& mix);

@@ -173,8 +173,9 @@ Mix topped_up(const Mix& in_jar, Mass left, const Mix& added, Mass added_mass, M
     mix.total = left + added_mass;
     mix.masses_estimated = mix.total_estimated = false;
     if (!in_jar.strength || !added.strength) return mix;
-    mix.shares_estimated = in_jar.shares_estimated || added.shares_estimated;
-    mix.basis = Basis::weight;
+    // Grams that follow from shares by volume are no surer than those.
+    mix.shares_estimated = mix.masses_estimated = in_jar.shares_estimated || added.shares_estimated;
+    mix.basis = mix.shares_estimated ? Basis::volume : Basis::weight;
     for (MixPart& part : mix.parts) {
         const Mass exact = left * share_of(in_jar, part.name) + added_mass * share_of(added, part.name);
         part.mass = part.weighed = rounded_to(exact, scale_step);

@@ -28,7 +28,7 @@ std::vector<FactRow> bench_rows() {
                       if (!depth) return std::nullopt;
                       return strength_words(m.language, *depth);
                   },
-                  {"%", "the depths together", "arithmetic"}),
+                  {"%", "the depths together, to two significant figures", "arithmetic"}),
         Row::text("lot.dry_weight", "as weighed, or so many skeins of their nominal weight",
                   [](const LotView& v, const Manner& m) { return mass_words(m.language, worked_recipe(v).dry_weight); },
                   {"g", "as recorded, or skeins × nominal weight", "arithmetic"}),

@@ -34,6 +34,8 @@ std::int64_t rounded_half_up(std::int64_t dividend, std::int64_t divisor);
 // Significant figures of what is worked out: of strengths, which no kitchen scale makes truer than that, and of yarn
 // counts, which spinners state no finer (both common practice).
 inline constexpr int strength_figures = 2;
+// Where two would make a whole of what is none: 99.6 %.
+inline constexpr int most_strength_figures = 5;
 inline constexpr int count_figures = 3;
 
 } // namespace dyeleaf

@@ -90,7 +90,12 @@ std::string percent_words(const Language& language, Percent percent) {
 }
 
 std::string strength_words(const Language& language, Percent strength) {
-    return with_unit(language.number(significant(strength.number(), strength_figures)), "%");
+    int figures = strength_figures;
+    std::string figure = significant(strength.number(), figures);
+    // Only what is all of it is 100 %.
+    while (figure == "100" && strength < percent(100) - percent(1e-9) && figures < most_strength_figures)
+        figure = significant(strength.number(), ++figures);
+    return with_unit(language.number(figure), "%");
 }
 
 std::string allowance_words(const Language& language, Percent allowance) {

@@ -161,7 +161,7 @@ SkeinSize size_of(const SkeinView& view) {
 
 Derivation fibres_by_market() {
     return {"", "by share, in the names that the studio's market has for them",
-            "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6, 303.7"};
+            "Regulation (EU) No 1007/2011, Art. 5, 9 and Annex I; 16 CFR 303.6 and 303.7 (names from memory)"};
 }
 
 const Vocabulary& base_vocabulary() {

@@ -27,8 +27,9 @@ constexpr Span<Length> up_to(Length most) {
 }
 
 // Numbers, names, stitches, needles and hooks: Craft Yarn Council, Standard Yarn Weight System. (Its table gives lace
-// steel hooks too, of 1.4 to 1.6 mm.) Lengths in 100 g: common practice among yarn shops, whose tables overlap; those
-// of super bulky and the open ends from memory.
+// steel hooks too, of 1.4 to 1.6 mm.) Stitches and hooks of super bulky and jumbo from
+// memory. Lengths in 100 g: common practice among yarn shops, whose tables overlap; those of super bulky and the open
+// ends from memory.
 constexpr std::array<YarnWeightClass, 8> classes = {{
     {0, "lace", "2-ply", {33, 40}, needle(1.5, 2.25), needle(2.25, 2.25), {"B-1", "B-1"}, from(metres(600))},
     {1, "super fine", "4-ply", {27, 32}, needle(2.25, 3.25), needle(2.25, 3.5), {"B-1", "E-4"}, reach(350, 450)},

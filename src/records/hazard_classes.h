@@ -11,7 +11,7 @@ namespace dyeleaf {
 
 enum class SignalWord { warning, danger };
 
-// Under the numbers that the UN gives them: UN GHS, annex 3, section 4.
+// Under the numbers that the UN gives them: UN GHS, annex 3, section 4 (from memory).
 enum class Pictogram { none, ghs01, ghs02, ghs03, ghs04, ghs05, ghs06, ghs07, ghs08, ghs09 };
 
 struct HazardClass {

@@ -35,6 +35,13 @@ TEST_CASE("check characters are those that others publish", "[facts]") {
         {CheckSystem::mod_11_10, "00200667311", '6'},
         {CheckSystem::mod_11_10, "00200667312", '4'},
         {CheckSystem::mod_37_36, "A12425GABC1234002", 'M'},
+        // Worked out step by step from the standard's rule, by another program.
+        {CheckSystem::mod_37_36, "A12425GABC1234003", 'K'},
+        {CheckSystem::mod_37_36, "LOT0001", 'V'},
+        {CheckSystem::mod_37_36, "LOT0002", 'T'},
+        {CheckSystem::mod_37_36, "DL2025A", 'P'},
+        {CheckSystem::mod_37_36, "2025W41B", 'K'},
+        {CheckSystem::mod_37_36, "A1B2C3", '3'},
         // The tests of CheckDigits.Net.
         {CheckSystem::mod_27_26, "QWERTYDVORAK", 'Y'},
     };

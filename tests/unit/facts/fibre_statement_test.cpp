@@ -71,6 +71,13 @@ TEST_CASE("one fibre has one figure", "[facts]") {
     base.fibres.push_back({"wool", percent(0)}); // of which breed?
     CHECK(statement(base, Market::eu) == "80 % wool, 20 % silk");
     CHECK(statement(base_of({{"polyamide", 20}, {"nylon", 5}, {"wool", 75}}), Market::us) == "75 % wool, 25 % nylon");
+    // Two names of one row of Annex I; two materials of another.
+    CHECK(statement(base_of({{"polyamide", 20}, {"nylon", 5}, {"wool", 75}}), Market::eu) ==
+          "75 % wool, 25 % polyamide");
+    CHECK(statement(base_of({{"viscose", 50}, {"rayon", 50}}), Market::us) == "100 % viscose");
+    CHECK(statement(base_of({{"cattle hair", 50}, {"common goat hair", 50}}), Market::eu) ==
+          "50 % cattle hair, 50 % common goat hair");
+    CHECK(statement(base_of({{"recycled wool", 40}, {"wool", 60}}), Market::us) == "60 % wool, 40 % recycled wool");
 }
 
 // Art. 8(1) and 8(2) of the regulation.
@@ -85,11 +92,22 @@ TEST_CASE("virgin wool is named where nothing here speaks against it", "[facts]"
         {{{"wool", 60}, {"silk", 20}, {"nylon", 20}}, Market::us, VirginWool::may_be_named},
         {{{"alpaca", 100}}, Market::eu, VirginWool::no_wool},
         {{{"recycled wool", 100}}, Market::us, VirginWool::denied},
+        {{{"virgin wool", 50}, {"wool", 50}}, Market::eu, VirginWool::may_be_named}, // as the base says of all of it
     }));
     Base base = base_of(fibres);
-    CHECK(virgin_wool(base, market) == VirginWool::not_claimed);
     base.virgin_wool = true;
     CHECK(virgin_wool(base, market) == verdict);
+}
+
+// Art. 8(2)(a): all the wool.
+TEST_CASE("what is claimed of a part of the wool is not claimed of the rest", "[facts]") {
+    const auto market = GENERATE(Market::eu, Market::us);
+    CHECK(virgin_wool(base_of({{"wool", 100}}), market) == VirginWool::not_claimed);
+    for (const char* rest : {"wool", "merino"}) {
+        const Base base = base_of({{"virgin wool", 50}, {rest, 50}});
+        CHECK(virgin_wool(base, market) == VirginWool::in_part);
+        CHECK(statement(base, market) == "100 % wool");
+    }
 }
 
 TEST_CASE("virgin wool prints as such, and its failed claim does not", "[facts]") {

@@ -60,7 +60,9 @@ TEST_CASE("each market has its own name for a fibre", "[facts]") {
         {"hemp", "true hemp", "hemp"},
         {"true hemp", "true hemp", "true hemp"},
         {"protein", "protein", "protein"},
-        {"angora", "angora", "angora rabbit"},
+        {"angora", "angora", "angora rabbit hair"}, // 16 CFR 303.6
+        {"yak", "yak", "yak hair"},
+        {"fur fiber", "animal hair", "fur fiber"},
         {"other fibres", "other fibres", "other fibers"},
         {"bamboo viscose", "viscose", "rayon"},
         {"polyacrylate", "polyacrylate", ""},

@@ -132,6 +132,10 @@ TEST_CASE("statements that two sheets word differently are two", "[facts]") {
                                      {"EUH208", "", "Contains another dye. May produce an allergic reaction."},
                                      {"EUH208", "", "Contains one dye. May produce an allergic reaction."}};
     CHECK(label_of(two).statements.size() == 2);
+    // A combination holds the published words of its parts, not a sheet's own.
+    const std::vector<Hazard> own_words = {{"H302", "", "Harmful if swallowed: holds one salt."},
+                                           {"H302+H332", "", {}}};
+    CHECK(codes(label_of(own_words).statements) == "H302 H302+H332");
 }
 
 TEST_CASE("precautions stand once each, and not beside a combination that holds them", "[facts]") {

@@ -52,8 +52,13 @@ TEST_CASE("a mix by volume needs bulk densities", "[facts]") {
     const auto [parts, dye_bulk, salt_bulk, expected] =
         GENERATE(table<double, double, double, double>({{1, 0.77, 1.28, 37.56},
                                                         {1, 0.99, 1.28, 43.61},
+                                                        {2, 0.77, 1.28, 23.12},
+                                                        {2, 0.99, 1.28, 27.89},
                                                         {4, 0.77, 1.28, 13.07},
                                                         {4, 0.99, 1.28, 16.20},
+                                                        {9, 0.77, 1.28, 6.266},
+                                                        {9, 0.99, 1.28, 7.914},
+                                                        {4, 0.9, 0.76, 22.84}, // flake salt
                                                         {9, 0.45, 1.217, 3.946},
                                                         {1, 0.45, 1.217, 26.995},
                                                         {9, 0.50, 1.20, 4.4248},
@@ -188,4 +193,17 @@ TEST_CASE("topping up with another strength gives a third", "[facts]") {
     jar.topped_up[1].left = std::nullopt;
     CHECK_FALSE(mix_of(records, jar).strength);
     CHECK_FALSE(mix_of(records, jar).parts[0].mass);
+}
+
+// At 0.45 and 1.217 g/mL a spoon of each is 27.0 % dye, one to three 11.0 %: 10 g of either are 3.80 g of dye in 20 g.
+TEST_CASE("topping up a mix by volume leaves everything an estimate but the whole", "[facts]") {
+    const Mix first = work_out({dye(1, 0.45), salt(1, 1.217)}, Basis::volume, batch(30));
+    const Mix added = work_out({dye(1, 0.45), salt(3, 1.217)}, Basis::volume, no_amount);
+    const Mix mix = topped_up(first, grams(10), added, grams(10), grams(0.1));
+    CHECK(strength(mix) == Approx(18.99).margin(0.01));
+    CHECK(total_words(english(), mix) == "20\u00a0g");
+    CHECK(strength_words(english(), mix) == "about 19\u00a0% dye by weight, measured by volume");
+    CHECK(mass_words(english(), mix, mix.parts[0]) == "≈\u00a03.8\u00a0g");
+    CHECK(ratio_words(english(), mix) == "≈\u00a03.8\u00a0g Sloe : ≈\u00a016.2\u00a0g salt, by weight");
+    CHECK(recipe_words(english(), mix) == "about 19\u00a0% dye ≈ 3.8\u00a0g Sloe + 16.2\u00a0g salt");
 }

@@ -27,6 +27,10 @@ TEST_CASE("numbers stay with their units", "[facts]") {
     CHECK(percent_words(english(), percent(0.5)) == "0.5\u00a0%");
     CHECK(percent_words(english(), percent(1.25)) == "1.25\u00a0%");
     CHECK(strength_words(english(), percent(33.3333)) == "33\u00a0%");
+    CHECK(strength_words(english(), percent(99.4)) == "99\u00a0%");
+    CHECK(strength_words(english(), percent(99.6)) == "99.6\u00a0%");
+    CHECK(strength_words(english(), percent(99.97)) == "99.97\u00a0%");
+    CHECK(strength_words(english(), percent(100)) == "100\u00a0%");
     CHECK(strength_words(english(), percent(9.0909)) == "9.1\u00a0%");
     CHECK(strength_words(english(), percent(0.9901)) == "0.99\u00a0%");
     CHECK(mass_words(english(), grams(20)) == "20\u00a0g");
