@@ -162,8 +162,7 @@ std::set<int> part_used(const Job& job, const Render& request) {
     std::set<int> used = job.plans.size() == 1 ? request.used : std::set<int>{};
     for (const Slot& slot : job.plans.back().slots)
         used.insert(slot.number);
-    const auto cells = static_cast<std::size_t>(job.stock.cells->columns * job.stock.cells->rows);
-    return used.size() < cells ? used : std::set<int>{};
+    return used.size() < cell_rects(*job.stock.cells).size() ? used : std::set<int>{};
 }
 
 } // namespace
@@ -241,9 +240,8 @@ std::vector<std::string> remarks(const Job& job, const Render& request) {
     if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
         lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
     if (const auto used = part_used(job, request); !used.empty()) {
-        const int cells = job.stock.cells->columns * job.stock.cells->rows;
-        lines.push_back("the last sheet then has " +
-                        counted(cells - static_cast<int>(used.size()), "free cell", "free cells") +
+        const auto left = cell_rects(*job.stock.cells).size() - used.size();
+        lines.push_back("the last sheet then has " + counted(static_cast<int>(left), "free cell", "free cells") +
                         ": use it next time with --used " + cell_list(used));
     }
     if (request.changed) {
