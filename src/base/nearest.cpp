@@ -29,6 +29,23 @@ int edit_distance(std::string_view a, std::string_view b) {
     return last[b.size()];
 }
 
+namespace {
+
+// The only one that goes on where `word` ends, or ends so: "virgin wool" for "virgin", "from stock" for "stock".
+std::optional<std::string> longer_form(const std::string& word, const std::vector<std::string>& known) {
+    constexpr std::size_t shortest = 3;
+    std::optional<std::string> found;
+    for (const std::string& candidate : known) {
+        const std::string text = lower_case(candidate);
+        if (word.size() < shortest || !(text.starts_with(word) || text.ends_with(" " + word))) continue;
+        if (found) return std::nullopt;
+        found = candidate;
+    }
+    return found;
+}
+
+} // namespace
+
 std::optional<std::string> nearest(std::string_view word, const std::vector<std::string>& known) {
     const std::string wanted = lower_case(word);
     const int limit = std::max(1, static_cast<int>(wanted.size()) / 3);
@@ -40,6 +57,9 @@ std::optional<std::string> nearest(std::string_view word, const std::vector<std:
             best = candidate;
             best_distance = distance;
         }
+    }
+    if (best_distance > 1) {
+        if (auto longer = longer_form(wanted, known)) return longer;
     }
     return best;
 }

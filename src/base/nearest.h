@@ -11,7 +11,8 @@ namespace dyeleaf {
 // How many letters must be put in, left out, changed or swapped with their neighbour (optimal string alignment).
 int edit_distance(std::string_view a, std::string_view b);
 
-// The known word nearest to `word`, ignoring case; nothing when even that is too far to be a slip.
+// The known word nearest to `word`, ignoring case: a letter away, else the only one of which it is the beginning or the
+// last word, else as near as a slip can be.
 std::optional<std::string> nearest(std::string_view word, const std::vector<std::string>& known);
 
 // "did you mean “sloe”?" where there is a near word, else "known here: a, b, c".

@@ -154,8 +154,9 @@ std::optional<Language> read_layers(const std::string& code, const Language* ben
     std::optional<Language> language;
     for (const auto& folder : {std::optional{library.data}, library.studio}) {
         if (!folder) continue;
-        const std::filesystem::path file = *folder / languages_folder() / (code + ".yaml");
+        std::filesystem::path file = *folder / languages_folder() / (code + ".yaml");
         std::error_code ignored;
+        if (!std::filesystem::exists(file, ignored)) file.replace_extension(".yml");
         if (!std::filesystem::exists(file, ignored)) continue;
         const auto node = read_yaml(file, diagnostics);
         auto layer = node ? read_language(*node, code, beneath, diagnostics) : std::nullopt;
@@ -179,14 +180,16 @@ std::optional<Language> find_english(const Library& library, Diagnostics& diagno
 std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library,
                                       Diagnostics& diagnostics) {
     auto english = find_english(library, diagnostics);
-    if (!english || code.value == "en") return english;
+    const std::string wanted = lower_case(code.value);
+    if (!english || wanted == "en") return english;
     const auto files = find_languages(library);
-    if (find_named(files, code.value) == nullptr) {
+    const auto file = std::ranges::find_if(files, [&](const auto& one) { return lower_case(one.name) == wanted; });
+    if (file == files.end()) {
         diagnostics.error(code.spot, "there is no language called " + in_quotes(code.value),
-                          "write the two letters of one of these: " + joined(names_of(files), ", "));
+                          "write one of these: " + joined(names_of(files), ", "));
         return std::nullopt;
     }
-    return read_layers(code.value, &*english, library, diagnostics);
+    return read_layers(file->name, &*english, library, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -65,7 +65,11 @@ const FactRow* find_fact(const std::string& name, const Spot& spot, const std::v
     }
     if (!nearest(name, names) && belongs_elsewhere(name, spot, context)) return nullptr;
     context.styles.diagnostics.error(spot, "there is no fact called " + in_quotes(name) + " here",
-                                     suggest(name, names));
+                                     names.empty()
+                                         ? "what is placed in this way stands in lists: put it into a repeat, as in "
+                                           "{repeat: jar.pictograms, holds: [{symbol: pictogram.symbol, height: 10 "
+                                           "mm}]}"
+                                         : suggest(name, names));
     return nullptr;
 }
 

@@ -111,6 +111,10 @@ Text read_text_box(const Node& node, Fields& fields, const BoxContext& context) 
 
 Caution read_caution(const Node& node, Fields& fields, const BoxContext& context) {
     Caution caution;
+    if (context.items != ItemKind::jars && context.items != ItemKind::lots) {
+        context.styles.diagnostics.error(node.spot, "only layouts for jars and lots have cautions to print",
+                                         "take this box out, or change what stands after “for”");
+    }
     Diagnostics& diagnostics = context.styles.diagnostics;
     caution.kind = read_choice<CautionKind>(node, "caution",
                                             {{"not-food", CautionKind::not_food},

@@ -92,20 +92,22 @@ void check_superwash(const Base& base, Diagnostics& diagnostics) {
     }
 }
 
-// The symbols of ISO 3758 are registered marks in a number of countries.
-void check_care_symbols(const Studio& studio, Diagnostics& diagnostics) {
-    if (studio.care_style == CareStyle::words) return;
-    std::string help = "ask whether you need a licence; words are always possible: write “care: words”";
-    // ASTM D5489 has drawings of its own (from memory).
-    if (studio.market == Market::us) help += "; the US also draws some of them in another way";
-    diagnostics.warning(studio.spot, "care symbols may be protected trademarks where you sell", help);
-}
-
 bool is_sold(const Records& records, const Base& base) {
     return std::ranges::any_of(records.lots, [&](const Lot& lot) { return lot.base.value == base.id.value; });
 }
 
 } // namespace
+
+// The symbols of ISO 3758 are registered marks in a number of countries.
+void check_care_symbols(const Records& records, Diagnostics& diagnostics) {
+    const Studio& studio = records.studio;
+    const bool printed = std::ranges::any_of(records.bases, [](const Base& base) { return !base.care.empty(); });
+    if (studio.care_style == CareStyle::words || !printed) return;
+    std::string help = "ask whether you need a licence; words are always possible: write “care: words”";
+    // ASTM D5489 has drawings of its own (from memory).
+    if (studio.market == Market::us) help += "; the US also draws some of them in another way";
+    diagnostics.warning(studio.spot, "care symbols may be protected trademarks where you sell", help);
+}
 
 void check_care(const Records& records, const Base& base, Diagnostics& diagnostics) {
     check_superwash(base, diagnostics);
@@ -116,7 +118,6 @@ void check_care(const Records& records, const Base& base, Diagnostics& diagnosti
     }
     check_gaps(base, diagnostics);
     if (proposal) check_harshness(base, *proposal, diagnostics);
-    check_care_symbols(records.studio, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -55,6 +55,23 @@ void check_form(const LotForm& form, const Lot& lot, Diagnostics& diagnostics) {
     check_code_against_day(form, lot, diagnostics);
 }
 
+// A figure too many or too few, which the tag would print.
+void check_skein_weights(const Base& base, const Lot& lot, Diagnostics& diagnostics) {
+    constexpr double most_times = 4;
+    constexpr double least_times = 0.1;
+    const auto check = [&](Mass mass, const std::string& which) {
+        const double times = mass / base.skein.mass.value;
+        if (times <= most_times && times >= least_times) return;
+        diagnostics.warning(lot.spot,
+                            which + " of lot " + in_quotes(lot.id.value) + " weighs " + decimal(mass.number(), 1) +
+                                " g, and one of its base " + decimal(base.skein.mass.value.number(), 1) + " g",
+                            "look at the weight again: the tag prints it");
+    };
+    if (lot.skein_mass) check(lot.skein_mass->value, "a skein");
+    for (const OddSkein& odd : lot.odd_skeins)
+        check(odd.mass.value, "skein " + std::to_string(odd.number));
+}
+
 } // namespace
 
 void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
@@ -67,7 +84,8 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
     }
 }
 
-void check_skeins(const Lot& lot, Diagnostics& diagnostics) {
+void check_skeins(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    check_skein_weights(records.base(lot.base.value), lot, diagnostics);
     const auto for_sale = static_cast<int>(skeins_for_sale(lot).size());
     const int spoilt = lot.skeins - for_sale;
     const std::string which = "lot " + in_quotes(lot.id.value);

@@ -8,6 +8,6 @@ namespace dyeleaf {
 
 // `lot` is one of the records' lots.
 void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnostics);
-void check_skeins(const Lot& lot, Diagnostics& diagnostics);
+void check_skeins(const Records& records, const Lot& lot, Diagnostics& diagnostics);
 
 } // namespace dyeleaf

@@ -1,6 +1,7 @@
 #include "facts/check_recipe.h"
 
 #include "base/number.h"
+#include "base/words.h"
 #include "facts/check_mix.h"
 #include "facts/names.h"
 #include "facts/recipe.h"
@@ -34,7 +35,7 @@ const Amount& least(const WorkedLine& line) {
 void check_line(const Records& records, const Lot& lot, const WorkedLine& worked, Diagnostics& diagnostics) {
     const auto* line = std::get_if<DyeLine>(&worked.line->what);
     if (line == nullptr) return;
-    const std::string where = distinct_name(records, *worked.dye) + " in lot " + lot.id.value +
+    const std::string where = distinct_name(records, *worked.dye) + " in lot " + in_quotes(lot.id.value) +
                               (worked.per_pot.size() > 1 ? ", in a pot," : "");
     if (const Mass* mass = std::get_if<Mass>(&least(worked))) {
         const Mass step = records.studio.scale_step;
@@ -58,8 +59,9 @@ void check_recipe(const Records& records, const Lot& lot, Diagnostics& diagnosti
     const Mass nominal = nominal_weight(records, lot);
     if (recipe.weighed && std::abs(recipe.dry_weight / nominal - 1) > weather) {
         diagnostics.warning(lot.spot,
-                            "lot " + lot.id.value + " weighs " + plain(recipe.dry_weight) + " dry, and its " +
-                                std::to_string(lot.skeins) + " skeins should weigh about " + plain(nominal),
+                            "lot " + in_quotes(lot.id.value) + " weighs " + plain(recipe.dry_weight) +
+                                " dry, and its " + std::to_string(lot.skeins) + " skeins should weigh about " +
+                                plain(nominal),
                             "look at “dry weight” and “skeins” again: the recipe goes by the weight");
     }
     for (const WorkedLine& line : recipe.lines)

@@ -63,7 +63,7 @@ void check_base(const Records& records, const Base& base, Diagnostics& diagnosti
 void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
     check_days(lot, today, diagnostics);
     check_lot_code(records, lot, diagnostics);
-    check_skeins(lot, diagnostics);
+    check_skeins(records, lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 
@@ -72,6 +72,7 @@ void check_facts(const Records& records, const Date& today, Diagnostics& diagnos
         check_dye(records, dye, today, diagnostics);
     for (const Jar& jar : records.jars)
         check_jar(records, jar, today, diagnostics);
+    check_care_symbols(records, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
     for (const Lot& lot : records.lots) {

@@ -1,6 +1,7 @@
 #include "facts/dye_wording.h"
 
 #include "base/words.h"
+#include "facts/jar_wording.h"
 #include "facts/mix.h"
 #include "facts/names.h"
 #include "facts/wording.h"
@@ -110,8 +111,8 @@ std::optional<std::string> jars_words(const Language& language, const Records& r
         const auto part = std::ranges::find(jar.parts, dye.id.value, [](const Part& one) { return one.id.value; });
         if (part == jar.parts.end()) continue;
         const Mix mix = mix_of(records, jar);
-        const auto& share = mix.parts[static_cast<std::size_t>(part - jar.parts.begin())].share;
-        texts.push_back(unbroken(jar.code + (share ? " " + strength_words(language, *share) : "")));
+        const auto share = share_words(language, mix, mix.parts[static_cast<std::size_t>(part - jar.parts.begin())]);
+        texts.push_back(unbroken(jar.code + (share ? " " + *share : "")));
     }
     if (texts.empty()) return std::nullopt;
     return joined(texts, ", ");

@@ -85,6 +85,7 @@ class Bench {
             result_.lines.push_back(worked(line));
             all_known = all_known && result_.lines.back().depth.has_value();
             depth = depth + result_.lines.back().depth.value_or(Percent{});
+            result_.depth_estimated = result_.depth_estimated || result_.lines.back().strength_estimated;
         }
         if (all_known) result_.depth = depth;
         if (lot_.recipe.liquor) add_bath(*lot_.recipe.liquor);
@@ -120,7 +121,9 @@ class Bench {
     // So much to each skein, whatever it weighs.
     void add_jar(const JarLine& line, WorkedLine& result) const {
         result.jar = &records_.jar(line.jar.value);
-        result.strength = line.strength ? line.strength : mix_of(records_, *result.jar).strength;
+        const Mix mix = mix_of(records_, *result.jar);
+        result.strength = line.strength ? line.strength : mix.strength;
+        result.strength_estimated = !line.strength && mix.shares_estimated;
         const Mass total = line.per_skein * lot_.skeins;
         for (const int pot : result_.pots)
             result.per_pot.emplace_back(line.per_skein * pot);

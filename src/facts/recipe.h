@@ -18,6 +18,7 @@ struct WorkedLine {
     const Dye* dye = nullptr;        // of a line that names a dye
     const Jar* jar = nullptr;        // of one that names a jar
     std::optional<Percent> strength; // of the jar's mix
+    bool strength_estimated = false; // it rests on bulk densities, and so does the depth
     std::optional<Percent> depth;    // as the recipe wants it; of a jar, where its strength is known
     std::optional<Percent> result;   // as the rounded amounts give it
     std::vector<Amount> per_pot;     // rounded to what can be weighed or measured
@@ -37,6 +38,7 @@ struct WorkedRecipe {
     bool weighed = false; // or else so many skeins of their nominal weight
     std::vector<WorkedLine> lines;
     std::optional<Percent> depth; // of all lines together, where it is known of each
+    bool depth_estimated = false;
     std::optional<Volume> bath;
     std::vector<Volume> bath_per_pot; // as many as there are pots, where there is a bath
     std::vector<WorkedAssistant> acid;

@@ -5,6 +5,7 @@
 #include "facts/recipe.h"
 #include "facts/recipe_lists.h"
 #include "facts/recipe_wording.h"
+#include "facts/rounding.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 #include "facts/yarn_facts.h"
@@ -24,14 +25,20 @@ std::vector<FactRow> bench_rows() {
         Row::list("lot.recipe", "the lines of its recipe, in order", line_vocabulary(), recipe_lines),
         Row::text("lot.depth", "all dye on the dry weight, where it is known of every line",
                   [](const LotView& v, const Manner& m) -> Text {
-                      const auto depth = worked_recipe(v).depth;
-                      if (!depth) return std::nullopt;
-                      return strength_words(m.language, *depth);
+                      const WorkedRecipe recipe = worked_recipe(v);
+                      if (!recipe.depth) return std::nullopt;
+                      const std::string depth = strength_words(m.language, *recipe.depth);
+                      return recipe.depth_estimated ? about(depth) : depth;
                   },
                   {"%", "the depths together, to two significant figures", "arithmetic"}),
         Row::text("lot.dry_weight", "as weighed, or so many skeins of their nominal weight",
-                  [](const LotView& v, const Manner& m) { return mass_words(m.language, worked_recipe(v).dry_weight); },
-                  {"g", "as recorded, or skeins × nominal weight", "arithmetic"}),
+                  [](const LotView& v, const Manner& m) {
+                      const WorkedRecipe recipe = worked_recipe(v);
+                      const Mass stated =
+                          recipe.weighed ? recipe.dry_weight : rounded_to(recipe.dry_weight, nominal_step);
+                      return mass_words(m.language, stated);
+                  },
+                  {"g", "as recorded, or the nominal weights of its skeins together, to 0.1 g", "arithmetic"}),
         Row::text("lot.dry_weight.basis", "which of the two it is",
                   [](const LotView& v, const Manner& m) {
                       return m.language.say(worked_recipe(v).weighed ? "bench.weighed" : "bench.nominal");

@@ -41,8 +41,9 @@ std::string source_words(const Language& language, const WorkedLine& worked) {
     if (const auto* jar = std::get_if<JarLine>(&worked.line->what)) {
         const std::string mass = mass_words(language, jar->per_skein);
         if (!worked.strength) return language.say("bench.shaken on", {{"mass", mass}});
+        const std::string strength = strength_words(language, *worked.strength);
         return language.say("bench.shaken on of strength",
-                            {{"mass", mass}, {"strength", strength_words(language, *worked.strength)}});
+                            {{"mass", mass}, {"strength", worked.strength_estimated ? about(strength) : strength}});
     }
     const auto stock = [&](std::string_view key, Percent strength) {
         return language.say(key, {{"strength", percent_words(language, strength)},
@@ -58,7 +59,9 @@ std::string source_words(const Language& language, const WorkedLine& worked) {
 // What she wrote is not rounded; what is shaken on is worked out.
 std::string depth_words(const Language& language, const WorkedLine& line) {
     if (!line.depth) return {};
-    return line.dye != nullptr ? percent_words(language, *line.depth) : strength_words(language, *line.depth);
+    if (line.dye != nullptr) return percent_words(language, *line.depth);
+    const std::string depth = strength_words(language, *line.depth);
+    return line.strength_estimated ? about(depth) : depth;
 }
 
 std::optional<std::string> result_words(const Language& language, const WorkedLine& line) {

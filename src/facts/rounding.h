@@ -31,6 +31,9 @@ Length cuttable(Length length);
 // sum within the type.
 std::int64_t rounded_half_up(std::int64_t dividend, std::int64_t divisor);
 
+// Nominal weights added up are stated no finer (common practice): four ounces are 113.4 g.
+inline constexpr Mass nominal_step = grams(0.1);
+
 // Significant figures of what is worked out: of strengths, which no kitchen scale makes truer than that, and of yarn
 // counts, which spinners state no finer (both common practice).
 inline constexpr int strength_figures = 2;

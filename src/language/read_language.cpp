@@ -32,7 +32,7 @@ std::string listed(const Names& names) {
     std::vector<std::string> braced;
     for (const std::string& name : names)
         braced.push_back("{" + name + "}");
-    return braced.empty() ? "no holes" : joined(braced, " and ");
+    return joined(braced, " and ");
 }
 
 class Reader {
@@ -60,7 +60,11 @@ class Reader {
   private:
     void read_phrase(const Node& node, const std::string& key, const Spot& key_spot) {
         if (beneath_ != nullptr && !beneath_->has(key)) {
-            diagnostics_.error(key_spot, "there is no phrase " + in_quotes(key), suggest(key, keys_));
+            const bool slip = nearest(key, keys_).has_value();
+            diagnostics_.error(key_spot, "there is no phrase " + in_quotes(key),
+                               slip ? suggest(key, keys_)
+                                    : "every phrase stands in en.yaml, in the program's folder layouts/languages; keep "
+                                      "its headings and the spaces before its lines");
             return;
         }
         // An empty phrase is written as "".
@@ -70,20 +74,43 @@ class Reader {
                                "a hole is a name between braces, as in \"mixed {date}\"");
             return;
         }
-        if (beneath_ != nullptr) check_holes(node, *holes, *holes_of(beneath_->phrases().at(key)));
+        if (beneath_ != nullptr) check_holes(node, key_spot, *holes, *holes_of(beneath_->phrases().at(key)));
         phrases.emplace(key, node.text);
     }
 
-    void check_holes(const Node& node, const Names& holes, const Names& wanted) {
+    void check_holes(const Node& node, const Spot& key_spot, const Names& holes, const Names& wanted) {
+        if (node.kind == Node::Kind::nothing) {
+            diagnostics_.error(key_spot, "nothing stands after this phrase's name",
+                               "write its words, or leave the line out");
+            return;
+        }
         if (holes == wanted) return;
-        diagnostics_.error(node.spot, "this phrase has " + listed(holes),
-                           "the program fills " + listed(wanted) + " here; keep their names as they are");
+        diagnostics_.error(node.spot,
+                           holes.empty() ? "this phrase lacks " + listed(wanted) : "this phrase has " + listed(holes),
+                           wanted.empty() ? "the program fills nothing in here: take the braces out"
+                                          : "the program fills " + listed(wanted) +
+                                                " here; keep what stands in braces "
+                                                "as it is");
     }
 
     const Language* beneath_;
     Diagnostics& diagnostics_;
     std::vector<std::string> keys_;
 };
+
+// What is left out prints as in the language beneath. Not every statement has been published in every language.
+void warn_of_missing(const Node& node, const Phrases& phrases, const Language& beneath, Diagnostics& diagnostics) {
+    std::vector<std::string> missing;
+    for (const auto& [key, phrase] : beneath.phrases()) {
+        if (!phrases.contains(key) && !key.starts_with("statements.")) missing.push_back(key);
+    }
+    if (missing.empty()) return;
+    diagnostics.warning(node.spot,
+                        counted(static_cast<int>(missing.size()), "phrase is missing here and prints",
+                                "phrases are missing here and print") +
+                            " in " + beneath.name() + ", the first of them " + in_quotes(missing.front()),
+                        "copy them from the program's file of that language and change their words");
+}
 
 } // namespace
 
@@ -106,6 +133,7 @@ std::optional<Language> read_language(const Node& node, const std::string& code,
     }
     if (diagnostics.errors() > errors_before) return std::nullopt;
     Phrases phrases = std::move(reader.phrases);
+    if (beneath != nullptr && beneath->code() != code) warn_of_missing(node, phrases, *beneath, diagnostics);
     if (beneath != nullptr) phrases.insert(beneath->phrases().begin(), beneath->phrases().end());
     return Language{code, std::move(name), std::move(phrases)};
 }

@@ -95,7 +95,7 @@ class LabelCheck {
             return;
         case Misfit::Kind::too_tall:
             note(false, misfit.box, subject + " is " + excess + " too tall for its place",
-                 "shorten what it holds, or give it more height in the layout");
+                 "shorten what it holds, choose a larger layout, or give it more height in this one");
             return;
         case Misfit::Kind::too_wide:
             note(false, misfit.box, subject + " is " + excess + " too wide for its place",

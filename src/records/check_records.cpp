@@ -89,6 +89,30 @@ class Known {
     std::vector<std::string> ids_, names_, sorted_;
 };
 
+// Says what to write where a recipe calls a dye a jar, or a jar a dye.
+bool refuse_other_kind(const Id& id, const Known& meant, const Known& other, const std::string& message,
+                       const std::string& help, Diagnostics& diagnostics) {
+    if (meant.has(id.value) || !other.has(id.value)) return false;
+    diagnostics.error(id.spot, in_quotes(id.value) + message, help);
+    return true;
+}
+
+void check_recipe_line(const RecipeLine& line, const Known& dyes, const Known& jars, Diagnostics& diagnostics) {
+    if (const auto* from_jar = std::get_if<JarLine>(&line.what)) {
+        const Id& id = from_jar->jar;
+        if (refuse_other_kind(id, jars, dyes, " is a dye, not a jar",
+                              "write the jar's id, or {dye: " + id.value + ", depth: 1.5 %}", diagnostics))
+            return;
+        jars.check(id, diagnostics);
+    } else {
+        const Id& id = std::get<DyeLine>(line.what).dye;
+        if (refuse_other_kind(id, dyes, jars, " is a jar, not a dye",
+                              "write the dye's id, or {jar: " + id.value + ", per skein: 1.5 g}", diagnostics))
+            return;
+        dyes.check(id, diagnostics);
+    }
+}
+
 // Follows each dye to its successor, and complains about those that come round to themselves.
 void check_successors(const std::vector<Dye>& dyes, Diagnostics& diagnostics) {
     std::map<std::string, const Dye*> by_id;
@@ -202,13 +226,8 @@ void check_records(Records& records, const Unread& unread, Diagnostics& diagnost
         bases.check(lot.base, diagnostics);
         for (const Id& dye : lot.dyes)
             dyes.check(dye, diagnostics);
-        for (const RecipeLine& line : lot.recipe.lines) {
-            if (const auto* from_jar = std::get_if<JarLine>(&line.what)) {
-                jars.check(from_jar->jar, diagnostics);
-            } else {
-                dyes.check(std::get<DyeLine>(line.what).dye, diagnostics);
-            }
-        }
+        for (const RecipeLine& line : lot.recipe.lines)
+            check_recipe_line(line, dyes, jars, diagnostics);
     }
 }
 

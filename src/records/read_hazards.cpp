@@ -53,6 +53,34 @@ std::optional<std::string> about_combination(const std::string& code) {
     return exists(in_order) ? "write " + in_order : "write its codes one by one: " + joined(parts, ", ");
 }
 
+// "H228 2" for "H228 cat 2".
+std::optional<std::string> with_category(std::string_view text) {
+    const std::size_t space = text.find(' ');
+    if (space == std::string_view::npos) return std::nullopt;
+    const std::string code = tidied(text.substr(0, space));
+    const std::string category{trimmed(text.substr(space))};
+    const bool holds = std::ranges::any_of(
+        classes_of(code), [&](const HazardClass& one) { return !one.categories.empty() && one.holds_for(category); });
+    return holds ? std::optional{code + " cat " + category} : std::nullopt;
+}
+
+bool begins_with_figures_after(std::string_view text, std::string_view letters) {
+    return text.size() > letters.size() && text.starts_with(letters) && text[letters.size()] >= '0' &&
+           text[letters.size()] <= '9';
+}
+
+// What is on a sheet beside the codes.
+std::optional<CodeComplaint> about_other_marks(const std::string& text) {
+    const std::string mark = tidied(text);
+    if (begins_with_figures_after(mark, "GHS"))
+        return CodeComplaint{quoted_code(text) + " is a pictogram, which follows from the codes", where_hazards_stand};
+    // Directive 67/548/EEC, which had the R and S phrases, was repealed as of 1 June 2015: CLP, Art. 60.
+    if (begins_with_figures_after(mark, "R"))
+        return CodeComplaint{quoted_code(text) + " is of the kind that was given up in 2015",
+                             "ask the supplier for a newer sheet, and copy the codes with an H from its section 2"};
+    return std::nullopt;
+}
+
 CodeComplaint about_hazard(const std::string& text, const std::string& code) {
     if (looks_like_precaution(text)) {
         return {quoted_code(text) + " is a precaution, not a hazard",
@@ -61,9 +89,16 @@ CodeComplaint about_hazard(const std::string& text, const std::string& code) {
     const std::string not_one = quoted_code(text) + " is not a hazard code";
     const std::string first = first_word_tidied(text);
     if (exists(tidied(code))) return {not_one, "write " + tidied(code)};
-    if (exists(first)) return {not_one, write_alone(first)};
     if (const auto apart = about_combination(tidied(code))) return {not_one, *apart};
-    return {not_one, look_again(code, known_hazards(), where_hazards_stand)};
+    const auto several = codes_among(text, exists);
+    if (several.size() > 1) return {not_one, "write each of them by itself: " + joined(several, ", ")};
+    if (const auto meant = with_category(text)) return {not_one, "write " + *meant};
+    if (exists(first)) return {not_one, write_alone(first)};
+    if (const auto other = about_other_marks(text)) return *other;
+    const bool well_formed = begins_with_figures_after(code, "H") && code.size() == 4;
+    return {not_one, look_again(code, known_hazards(),
+                                well_formed ? "look at the sheet again; it stands in none of the published lists"
+                                            : where_hazards_stand)};
 }
 
 std::optional<CodeComplaint> about_category(const std::string& code, const std::string& category) {
@@ -71,11 +106,11 @@ std::optional<CodeComplaint> about_category(const std::string& code, const std::
     if (std::ranges::any_of(classes, [&](const HazardClass& one) { return one.holds_for(category); })) return {};
     std::vector<std::string> categories;
     for (const HazardClass& one : classes) {
-        if (!one.categories.empty()) categories.push_back(joined(split_at(one.categories, ' '), ", "));
+        if (!one.categories.empty()) categories.push_back(joined(split_at(one.categories, ' '), " or "));
     }
     if (categories.empty()) return CodeComplaint{code + " has no categories", "write " + code};
     return CodeComplaint{code + " has no category " + in_quotes(category),
-                         "look at the sheet again; " + code + " stands for category " + joined(categories, ", ")};
+                         "look at the sheet again; " + code + " stands for category " + joined(categories, " or ")};
 }
 
 std::optional<Hazard> read_hazard(const Node& node, Diagnostics& diagnostics) {
@@ -98,10 +133,12 @@ std::optional<std::vector<Hazard>> read_hazards(const Node& node, const std::str
         const std::string text{trimmed(node.text)};
         const bool all_codes = std::ranges::all_of(
             split_at(text, ','), [](const std::string& one) { return exists(taken_apart(one).code); });
+        const auto codes = codes_among(text, exists);
         diagnostics.error(node.spot, what + " is a list, and here stands text",
-                          all_codes ? "write hazards: [" + text + "]"
-                                    : "write hazards: [H317, H319], or [] when the supplier's sheet lists "
-                                      "none; leave the line out when you have no sheet");
+                          all_codes       ? "write hazards: [" + text + "]"
+                          : codes.empty() ? "write hazards: [] if the supplier's sheet lists none, its codes in the "
+                                            "brackets if it lists some; leave the line out when you have no sheet"
+                                          : "write hazards: [" + joined(codes, ", ") + "]");
         return std::nullopt;
     }
     return read_statements<Hazard>(node, what, "hazards: [H317, H319]", read_hazard, diagnostics);

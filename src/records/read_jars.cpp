@@ -32,6 +32,16 @@ Mass weight_of(const std::vector<Part>& parts) {
     return sum;
 }
 
+// What a jar is named after is in it; salt alone may be added to it later.
+void check_own_dye(Jar& jar, const std::optional<Id>& own, Diagnostics& diagnostics) {
+    const bool is_in =
+        own && std::ranges::any_of(jar.parts, [&](const Part& part) { return part.id.value == own->value; });
+    if (!own || is_in || jar.parts.empty()) return;
+    diagnostics.error(own->spot, in_quotes(own->value) + " is the jar's dye, but none of its parts",
+                      "name it among the parts, as “dye” or by its id, or take this line out");
+    jar.parts.clear();
+}
+
 // What was weighed in must be a mix by weight, and must be what the batch says.
 void check_weighed(const Jar& jar, const Node& parts, const Node* batch, Diagnostics& diagnostics) {
     if (jar.parts.empty() || !jar.parts.front().mass) return;
@@ -85,6 +95,11 @@ std::vector<TopUp> read_top_ups(const Node& node, const Jar& jar, const std::opt
                                 Diagnostics& diagnostics) {
     std::vector<TopUp> top_ups;
     for (const Node& one : read_list(node, "topped up", "topped up: [{on: 2026-11-20, added: 20 g}]", diagnostics)) {
+        if (one.kind != Node::Kind::map) {
+            diagnostics.error(one.spot, "a top-up has a day and what was added, each with its name",
+                              "write topped up: [{on: 2026-11-20, added: 20 g}]");
+            continue;
+        }
         Fields fields{one, "top-up", diagnostics};
         TopUp top_up;
         const auto on = needed_field(fields, "on", "on: 2026-11-20", read_date);
@@ -117,7 +132,7 @@ bool ends_before(const RecordedDate& one, const RecordedDate& other) {
 }
 
 std::optional<Weighing> read_weighing(const Node& node, const std::string&, Diagnostics& diagnostics) {
-    if (node.kind == Node::Kind::scalar) {
+    if (node.kind != Node::Kind::map) {
         diagnostics.error(node.spot, "a weighing has a day and what the scale showed, each with its name",
                           "write weighed: {on: 2026-11-20, gross: 103 g}; gross is the jar with its lid and all");
         return std::nullopt;
@@ -177,6 +192,7 @@ std::optional<Jar> read_jar(const Node& node, Diagnostics& diagnostics) {
     const auto own = optional_field(fields, "dye", read_reference);
     const Node* parts = fields.need("parts", "parts: {dye: 1, salt: 4}");
     if (parts != nullptr) jar.parts = read_parts(*parts, own, fields.has("dye"), diagnostics);
+    check_own_dye(jar, own, diagnostics);
     const auto basis = read_basis(fields);
     jar.batch = optional_field(fields, "batch", within(read_mass, jar_mass));
     if (basis) {

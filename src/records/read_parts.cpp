@@ -65,6 +65,10 @@ std::optional<Part> read_part(const Entry& entry, const std::string& what, Diagn
 
 // The word `dye` among the parts means the jar's own dye.
 bool resolve_own_dye(Part& part, const std::optional<Id>& own, bool own_was_written, Diagnostics& diagnostics) {
+    if (part.id.value != "dye" && lower_case(part.id.value) == "dye") {
+        diagnostics.error(part.id.spot, "the jar's own dye is “dye” among its parts, in small letters", "write dye: 1");
+        return false;
+    }
     if (part.id.value != "dye") return true;
     if (own) {
         part.id = *own;
@@ -106,11 +110,6 @@ std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, boo
     if (weighed != 0 && weighed != std::ssize(parts)) {
         diagnostics.error(node.spot, "some parts are weights and some are plain numbers",
                           "write all of them as weights, {dye: 10 g, salt: 40 g}, or none, {dye: 1, salt: 4}");
-        return {};
-    }
-    if (own && std::ranges::none_of(parts, [&](const Part& part) { return part.id.value == own->value; })) {
-        diagnostics.error(own->spot, in_quotes(own->value) + " is the jar's dye, but none of its parts",
-                          "name it among the parts, as “dye” or by its id, or take this line out");
         return {};
     }
     return parts;

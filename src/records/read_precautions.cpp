@@ -25,6 +25,8 @@ CodeComplaint about_precaution(const std::string& text, const std::string& code)
     const std::string not_one = quoted_code(text) + " is not a precaution code";
     const std::string first = first_word_tidied(text);
     if (is_precaution(tidied(code))) return {not_one, "write " + tidied(code)};
+    const auto several = codes_among(text, is_precaution);
+    if (several.size() > 1) return {not_one, "write each of them by itself: " + joined(several, ", ")};
     if (is_precaution(first)) return {not_one, write_alone(first)};
     if (!looks_like_precaution(code)) return {not_one, where_precautions_stand};
     for (const std::string& part : split_at(code, '+')) {
@@ -54,8 +56,13 @@ std::optional<std::vector<Precaution>> read_precautions(const Node& node, const 
     if (node.kind == Node::Kind::scalar) {
         const std::string text{trimmed(node.text)};
         const bool all_codes = std::ranges::all_of(split_at(text, ','), is_precaution);
+        const auto codes = codes_among(text, is_precaution);
         diagnostics.error(node.spot, what + " is a list, and here stands text",
-                          "write precautions: [" + (all_codes ? text : "P261, P280") + "]");
+                          all_codes ? "write precautions: [" + text + "]"
+                          : codes.empty()
+                              ? "write the codes of the sheet in brackets, as in precautions: [P261]; leave "
+                                "the line out when it lists none"
+                              : "write precautions: [" + joined(codes, ", ") + "]");
         return std::nullopt;
     }
     return read_statements<Precaution>(node, what, "precautions: [P261, P280]", read_precaution, diagnostics);

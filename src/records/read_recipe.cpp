@@ -61,7 +61,12 @@ std::optional<RecipeLine> read_line(const Node& node, Diagnostics& diagnostics) 
     const auto has = [&](std::string_view key) {
         return std::ranges::find(node.entries, key, &Entry::key) != node.entries.end();
     };
-    if (node.kind == Node::Kind::map && has("dye") == has("jar")) {
+    if (node.kind != Node::Kind::map) {
+        const std::string what = node.kind == Node::Kind::scalar ? in_quotes(shortened(node.text, 40)) : "this list";
+        diagnostics.error(node.spot, what + " does not say how much of which dye or jar", how_to_write_a_line);
+        return std::nullopt;
+    }
+    if (has("dye") == has("jar")) {
         diagnostics.error(node.spot,
                           has("dye") ? "this line of the recipe names a dye and a jar"
                                      : "this line of the recipe names neither a dye nor a jar",
@@ -129,6 +134,10 @@ std::optional<Assistant> read_assistant(const Entry& entry, Diagnostics& diagnos
         return std::nullopt;
     }
     if (const auto per_hundred = without_ending(figure, "per 100 g")) {
+        if (per_hundred->text.ends_with('g')) { // so many grams to 100 g are a share
+            const auto mass = read_mass(*per_hundred, entry.key, {grams(0.01), grams(200)}, diagnostics);
+            return mass ? std::optional{Assistant{entry.key, percent(mass->number())}} : std::nullopt;
+        }
         const auto volume = read_volume(*per_hundred, entry.key, {millilitres(0.01), millilitres(10000)}, diagnostics);
         if (!volume) return std::nullopt;
         return Assistant{entry.key, PerHundredGrams{*volume}};

@@ -2,12 +2,31 @@
 
 namespace dyeleaf {
 
+namespace {
+
+// `P280: wear gloves`, with the code where a key belongs.
+bool refuse_code_as_key(const Node& node, Diagnostics& diagnostics) {
+    if (node.entries.size() != 1) return false;
+    const Entry& entry = node.entries.front();
+    const bool a_code = std::ranges::any_of(std::string_view{"0123456789"}, [&](char digit) {
+        return entry.key.find(digit) != std::string::npos; // no key has a figure
+    });
+    if (!a_code || entry.node().kind != Node::Kind::scalar) return false;
+    diagnostics.error(entry.key_spot, quoted_code(entry.key) + " stands where the word “code” belongs",
+                      "write {code: " + shortened(entry.key, 40) + ", says: \"" + shortened(entry.node().text, 60) +
+                          "\"}; the code alone prints the published words");
+    return true;
+}
+
+} // namespace
+
 std::optional<WrittenStatement> read_statement(const Node& node, const std::string& what, const std::string& example,
                                                Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::map) {
         const auto text = read_word(node, what + " code", diagnostics);
         return text ? std::optional{WrittenStatement{*text, {}, node.spot}} : std::nullopt;
     }
+    if (refuse_code_as_key(node, diagnostics)) return std::nullopt;
     constexpr int longest = 300;
     Fields fields{node, what, diagnostics};
     const Node* code = fields.need("code", "code: " + example);
@@ -49,6 +68,17 @@ std::string tidied(std::string_view text) {
 
 std::string first_word_tidied(std::string_view text) {
     return tidied(text.substr(0, text.find(' ')));
+}
+
+std::vector<std::string> codes_among(std::string_view text, bool (*exists)(std::string_view)) {
+    std::vector<std::string> codes;
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find_first_of(" ,;./&()[]"), text.size());
+        std::string word = tidied(text.substr(0, end));
+        if (!word.empty() && exists(word)) codes.push_back(std::move(word));
+        text.remove_prefix(std::min(end + 1, text.size()));
+    }
+    return codes;
 }
 
 std::string write_alone(const std::string& code) {

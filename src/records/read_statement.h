@@ -38,6 +38,8 @@ std::string closed_up(std::string_view code);
 std::string tidied(std::string_view text);
 // What tidied() makes of the first word of a text: "H319" for "h319 Causes …".
 std::string first_word_tidied(std::string_view text);
+// The codes among the words of a text, tidied: {"H317", "H334"} for "h317; H334 (allergy)".
+std::vector<std::string> codes_among(std::string_view text, bool (*exists)(std::string_view));
 // For a help, where words stand behind a code.
 std::string write_alone(const std::string& code);
 // P and three digits, one or several with + between, in capitals or not.

@@ -31,7 +31,7 @@ std::optional<Sourced<std::string>> read_language_code(const Node& node, const s
                                                        Diagnostics& diagnostics) {
     auto code = read_text(node, what, diagnostics);
     if (!code) return std::nullopt;
-    return Sourced<std::string>{lower_case(*code), node.spot};
+    return Sourced<std::string>{*code, node.spot};
 }
 
 Currency read_currency(const Node& node, const std::string& what, Diagnostics& diagnostics) {
@@ -89,6 +89,11 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
                                       {"by hand", Backs::by_hand},
                                       {"by hand reversed", Backs::by_hand_reversed}});
     studio.backs = optional_field(fields, "backs", backs);
+    const std::string first = studio.language ? lower_case(studio.language->value) : "en";
+    if (studio.second_language && lower_case(studio.second_language->value) == first) {
+        diagnostics.warning(studio.second_language->spot, "the second language is the first one too",
+                            "tags would say the same thing twice: write another language, or delete the line");
+    }
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

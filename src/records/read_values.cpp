@@ -223,7 +223,9 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
         return std::nullopt;
     }
     diagnostics.error(node.spot, shown(*text) + " is not a time in months or years",
-                      "write it as in 6 months or 2 years");
+                      parse_iso_date(*text) && number && *number > 1900
+                          ? "write it as in 6 months or 2 years; a date goes into the jar's “use by”"
+                          : "write it as in 6 months or 2 years");
     return std::nullopt;
 }
 

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -71,15 +72,48 @@ std::optional<int> slips_between(std::string_view text, std::string_view key) {
     return slips;
 }
 
+// Without what is written in one way or another: "wash30gentle" for "wash 30 °C, gentle" and "machine wash at 30C
+// gentle".
+std::string squeezed(std::string_view text) {
+    constexpr std::array idle = {"at", "in", "the", "machine", "°c", "c", "degrees"};
+    std::string letters;
+    for (std::string_view word : words_of(text)) {
+        if (std::ranges::find(idle, word) != idle.end()) continue;
+        for (const std::string_view unit : {"°c", "c", "°"}) {
+            const bool behind_figure = word.size() > unit.size() && word.ends_with(unit) &&
+                                       word[word.size() - unit.size() - 1] >= '0' &&
+                                       word[word.size() - unit.size() - 1] <= '9';
+            if (behind_figure) word.remove_suffix(unit.size());
+        }
+        std::ranges::copy_if(word, std::back_inserter(letters), [](char c) { return c != '-' && c != ','; });
+    }
+    return letters;
+}
+
+// "wash 30 gentle, no bleach" for the two with no comma between them.
+std::optional<std::string> two_in_one(std::string_view text) {
+    for (const Care& first : care_treatments()) {
+        const std::string begin = lower_case(first.key) + " ";
+        if (!text.starts_with(begin)) continue;
+        for (const Care& second : care_treatments()) {
+            if (lower_case(second.key) == text.substr(begin.size()))
+                return std::string{first.key} + ", " + std::string{second.key};
+        }
+    }
+    return std::nullopt;
+}
+
 } // namespace
 
 std::string suggest_care(std::string_view text) {
     const std::string lower = lower_case(text);
+    if (const auto two = two_in_one(lower)) return "write a comma between the two: " + *two;
     const auto process = process_of(lower);
     std::vector<std::string> of_process;
     std::optional<std::pair<int, std::string>> nearest_key;
     for (const Care& care : care_treatments()) {
-        if (lower_case(care.words) == lower) return "did you mean " + in_quotes(care.key) + "?";
+        if (lower_case(care.words) == lower || squeezed(lower_case(care.key)) == squeezed(lower))
+            return "did you mean " + in_quotes(care.key) + "?";
         if (!process || care.process == *process) of_process.emplace_back(care.key);
         const auto slips = slips_between(lower, lower_case(care.key));
         if (slips && (!nearest_key || *slips < nearest_key->first)) nearest_key = {*slips, std::string{care.key}};

@@ -185,6 +185,7 @@ class Builder : public YAML::EventHandler {
         std::optional<Entry> key;         // read, its value not yet
         std::size_t key_end = 0;          // where it ends in the text
         std::map<std::string, int> lines; // of the keys seen
+        bool second_record = false;       // for want of a dash, its keys come a second time
     };
     struct Anchored {
         Node node;
@@ -426,8 +427,15 @@ class Builder : public YAML::EventHandler {
         parent.key.reset();
         const auto [known, is_new] = parent.lines.emplace(entry.key, entry.key_spot.line);
         if (!is_new) {
-            diagnostics_.error(entry.key_spot, in_quotes(shortened(entry.key, 40)) + " stands here a second time",
-                               "the first stands on line " + std::to_string(known->second) + "; keep one of the two");
+            const bool begins_record = entry.key == "id" && value.kind == Node::Kind::scalar;
+            std::string help = "the first stands on line " + std::to_string(known->second);
+            help += begins_record
+                        ? "; if another record begins here, write a dash before it: - id: " + shortened(value.text, 40)
+                        : "; keep one of the two";
+            if (!parent.second_record)
+                diagnostics_.error(entry.key_spot, in_quotes(shortened(entry.key, 40)) + " stands here a second time",
+                                   help);
+            parent.second_record = parent.second_record || begins_record;
             parent.node.refused.push_back(entry.key);
             return;
         }

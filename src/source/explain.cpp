@@ -30,13 +30,14 @@ std::string_view leading_key(std::string_view words, KnownKeys keys) {
     return longest;
 }
 
-// The colon of "name:Sloe"; none in "12:30", "https://…" and texts of several words before it.
+// The colon of "name:Sloe" and of "10:63 g"; none in "12:30", "https://…" and texts of several words before it.
 std::size_t tight_colon(std::string_view words) {
     const std::size_t colon = words.find(':');
     if (colon == none || colon == 0 || words.substr(colon).starts_with("://")) return none;
     const std::string_view before = words.substr(0, colon);
     const bool has_letter = before.find_first_not_of("0123456789.") != none;
-    return has_letter && before.find(' ') == none ? colon : none;
+    const bool amount = words.find(' ', colon) != none && words.find_first_of("0123456789", colon) == colon + 1;
+    return (has_letter || amount) && before.find(' ') == none ? colon : none;
 }
 
 Explanation about_line_without_colon(const Line& line, KnownKeys keys) {
@@ -59,6 +60,14 @@ Explanation about_text_with_colon(const WrittenValue& value, std::size_t offset,
     if (value.key == "parts" && is_ratio(value.text)) {
         return {value.offset, shown(value.text) + " does not say which part is the dye",
                 "write parts: {dye: 1, salt: 4}, each part by its name", value.text.size()};
+    }
+    const std::size_t colon = colon_of(value.text);
+    const bool of_a_number =
+        colon != none && trimmed(value.text.substr(0, colon)).find_first_not_of("0123456789") == none;
+    if (of_a_number) {
+        return {offset, message,
+                "put what belongs together in braces: " + std::string{value.key} + ": {" + shortened(value.text, 40) +
+                    "}"};
     }
     return {offset, message, how_to_quote(value)};
 }
@@ -158,7 +167,12 @@ Explanation about_brackets(std::string_view text, std::size_t offset, std::size_
     }
     // "2 % base: sock" lacks a comma, "first try: too dark" needs quotes; only known keys tell the one from the other.
     const WrittenValue value = value_at(text, offset, true);
-    if (!leading_key(text.substr(word), keys).empty()) {
+    const auto begins_with_figure = [](std::string_view some) {
+        return !some.empty() && some.front() >= '0' && some.front() <= '9';
+    };
+    const bool amounts = begins_with_figure(value.text) && begins_with_figure(trimmed(text.substr(offset + 1))) &&
+                         word > value.offset && word < offset; // "75 % polyamide: 25 %"
+    if (amounts || !leading_key(text.substr(word), keys).empty()) {
         const std::string before{trimmed(text.substr(value.offset, word - std::min(word, value.offset)))};
         const std::string_view entry = text.substr(word, text.find_first_of(",]}\n", offset) - word);
         return {word, "a comma is missing before " + shown(text.substr(word, offset - word)),

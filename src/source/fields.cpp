@@ -34,7 +34,8 @@ const Node* Fields::take(std::string_view key) {
 
 const Node* Fields::need(std::string_view key, std::string_view example) {
     const Node* value = take(key);
-    if (value != nullptr || node_->kind != Node::Kind::map || has(key)) return value;
+    const bool nothing_read = node_->entries.empty() && !node_->refused.empty(); // and that was complained of
+    if (value != nullptr || node_->kind != Node::Kind::map || nothing_read || has(key)) return value;
     const Missing missing{std::string{key}, std::string{example}};
     const bool may_be_a_slip = std::ranges::any_of(node_->entries, [&](const Entry& entry) {
         return !is_asked_for(entry.key) && nearest(entry.key, {missing.key}).has_value();
@@ -55,10 +56,11 @@ void Fields::refuse_the_rest() {
     if (node_->kind != Node::Kind::map) complain_of_shape();
     for (const Entry& entry : node_->entries) {
         if (is_asked_for(entry.key)) continue;
+        const auto meant = nearest(entry.key, asked_);
         diagnostics_->error(entry.key_spot, in_quotes(entry.key) + " is not a key of the " + what_,
-                            suggest(entry.key, asked_));
-        if (const auto meant = nearest(entry.key, asked_))
-            std::erase_if(missing_, [&](const Missing& one) { return one.key == *meant; });
+                            meant ? "did you mean " + in_quotes(*meant) + "?"
+                                  : "known here: " + joined(asked_, ", ")); // all: the one she means is among them
+        if (meant) std::erase_if(missing_, [&](const Missing& one) { return one.key == *meant; });
     }
     for (const Missing& one : missing_)
         complain_of_missing(one);

@@ -512,7 +512,7 @@ class Overviews(Commands):
         folder = self.studio(RECORDS.replace("market: none", "market: none, language: xx"))
         result = self.expect(PROBLEMS, "check", folder)
         self.assertIn("there is no language called “xx”", result.stderr)
-        self.assertIn("write the two letters of one of these: ", result.stderr)
+        self.assertIn("write one of these: ", result.stderr)
         (folder / "layouts" / "languages").mkdir()
         words = folder / "layouts" / "languages" / "xx.yaml"
         words.write_text('numbers: {place: "{number}. von {count}"}\n', encoding="utf-8")

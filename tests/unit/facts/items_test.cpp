@@ -218,7 +218,7 @@ TEST_CASE("rounding to the scale's step is a warning once it shows", "[facts]") 
     const auto found = complaints(records, ItemKind::jars);
     REQUIRE(found.size() == 1);
     CHECK(found[0].severity == Severity::warning);
-    CHECK(found[0].message == "weighed in steps of 0.1 g, jar sloe-shaker holds 3 % dye instead of 2.8 %");
+    CHECK(found[0].message == "weighed in steps of 0.1 g, jar “sloe-shaker” holds 3 % dye instead of 2.8 %");
 }
 
 TEST_CASE("a colour that cannot be shown is a warning that names its swatch", "[facts]") {

@@ -1,6 +1,8 @@
 #include "facts/recipe.h"
 
+#include "english.h"
 #include "facts/pots.h"
+#include "facts/recipe_wording.h"
 #include "studio_records.h"
 
 #include <catch2/catch.hpp>
@@ -94,6 +96,21 @@ TEST_CASE("what is shaken on has a depth where the mix has a strength", "[facts]
     CHECK_FALSE(recipe.lines[0].depth);
     CHECK_FALSE(recipe.depth);
     CHECK(recipe.pots == std::vector{1});
+}
+
+TEST_CASE("what rests on bulk densities stays an estimate in a recipe", "[facts]") {
+    Records records = studio_records();
+    for (Dye& one : records.dyes)
+        one.bulk_density = grams_per_millilitre(0.45);
+    for (Ingredient& one : records.ingredients)
+        one.bulk_density = grams_per_millilitre(1.217);
+    const Lot lot = lot_of(1, {jar_line("two-spoons", 1.5), dye_line("sloe", 1)});
+    const WorkedRecipe recipe = worked_recipe(records, lot);
+    REQUIRE(recipe.depth);
+    CHECK(recipe.depth_estimated);
+    CHECK(depth_words(english(), recipe.lines[0]).starts_with("≈"));
+    CHECK(depth_words(english(), recipe.lines[1]) == "1\u00a0%");
+    CHECK(source_words(english(), recipe.lines[0]).find("≈") != std::string::npos);
 }
 
 TEST_CASE("a lot without a recipe has a weight and nothing else", "[facts]") {

@@ -398,6 +398,9 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
 
     const Facts bare = lots[1].facts;
     CHECK(text(bare, "lot.dry_weight.basis") == "dry weight, nominal");
+    // Three skeins of four ounces: 340.194 g.
+    records.lots[1].skein_mass = SkeinFigure<Mass>{grams(28.349523125 * 4), {}, grams(28.349523125 * 4)};
+    CHECK(text(items(records, ItemKind::lots)[1].facts, "lot.dry_weight") == "340.2\u00a0g");
     CHECK(text(bare, "lot.water") == "(none)");
     CHECK(text(bare, "caution.hazards") == "(none)");
     CHECK_FALSE(bare.find("lot.recipe"));

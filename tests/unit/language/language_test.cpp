@@ -57,8 +57,13 @@ TEST_CASE("a phrase that the program cannot fill is refused where it stands", "[
           std::vector<std::string>{"2: there is no phrase “jar.mixt” / did you mean “jar.mixed”?"});
     CHECK(complaints("jar:\n  mixed: \"mixed {day}\"\n") ==
           std::vector<std::string>{
-              "2: this phrase has {day} / the program fills {date} here; keep their names as they are"});
-    CHECK(complaints("jar:\n  mixed: mixed\nplain: \"{words}\"\n").size() == 2);
+              "2: this phrase has {day} / the program fills {date} here; keep what stands in braces as it is"});
+    CHECK(complaints("jar:\n  mixed: mixed\nplain: \"{words}\"\n") ==
+          std::vector<std::string>{
+              "2: this phrase lacks {date} / the program fills {date} here; keep what stands in braces as it is",
+              "3: this phrase has {words} / the program fills nothing in here: take the braces out"});
+    CHECK(complaints("plain:\n") == std::vector<std::string>{"1: nothing stands after this phrase's name / write its "
+                                                             "words, or leave the line out"});
     CHECK(complaints("plain: \"{words\"\n") ==
           std::vector<std::string>{"1: this phrase has a { or } without its partner / a hole is a name between braces, "
                                    "as in \"mixed {date}\""});
