@@ -295,7 +295,16 @@ SHAPES = {
     "a4-3x7-63x38": ["{width: 63.5 mm, height: 38.1 mm}"],
     "a4-4x6-round-38": ["{round: 38 mm}"],
     "letter-3x10-67x25": ["{width: 2.625 in, height: 1 in}"],
+    "uneven": ["{width: 70 mm, height: 30 mm}"],
 }
+# The bundled stocks are alike on either side of their middle; this one is not, and lies.
+UNEVEN = """
+stock: uneven
+paper: A4
+sideways: yes
+margin: 5 mm
+cells: {columns: 3, rows: 4, width: 70 mm, height: 30 mm, left: 8 mm, top: 31 mm, across: 81 mm, down: 34 mm}
+"""
 ON_CARD = ["{width: 54 mm, height: 86 mm}", "{width: 150 mm, height: 50 mm}", "{width: 50 mm, height: 150 mm}"]
 NUMBERED = """
 layout: numbered
@@ -316,7 +325,8 @@ class BothSides(unittest.TestCase):
 
     def pages(self, stock, shape, *options):
         studio = self.here / "studio"
-        (studio / "layouts").mkdir(parents=True, exist_ok=True)
+        (studio / "layouts" / "stocks").mkdir(parents=True, exist_ok=True)
+        (studio / "layouts" / "stocks" / "uneven.yaml").write_text(UNEVEN, encoding="utf-8")
         (studio / "layouts" / "numbered.yaml").write_text(NUMBERED.replace("SHAPE", shape), encoding="utf-8")
         (studio / "records.yaml").write_text(
             "studio: {name: Quillmoor Yarn Works}\n"
@@ -351,7 +361,7 @@ class BothSides(unittest.TestCase):
 
     def test_backs_lie_behind_their_fronts(self):
         stocks = sorted(path.stem for path in (ROOT / "layouts" / "stocks").glob("*.yaml"))
-        for stock in stocks:
+        for stock in [*stocks, "uneven"]:
             for shape in SHAPES.get(stock, ON_CARD):
                 for edge in ("long", "short"):
                     pages = self.pages(stock, shape, "--backs", f"{edge}-edge")

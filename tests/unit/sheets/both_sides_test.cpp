@@ -28,6 +28,16 @@ std::vector<Stock> bundled_stocks() {
     return stocks;
 }
 
+// The bundled ones are alike on either side of their middle; this one is not, and lies.
+Stock uneven_stock() {
+    Stock stock;
+    stock.name = "uneven";
+    stock.paper = {mm(297), mm(210)};
+    stock.margin = mm(5);
+    stock.cells = CellGrid{3, 4, {mm(70), mm(30)}, false, {mm(8), mm(31)}, mm(81), mm(34)};
+    return stock;
+}
+
 // As many labels as make a full sheet and a part of another; upright ones or lying ones on plain card.
 std::vector<Trim> labels_for(const Stock& stock, Size on_card) {
     if (!stock.cells) return std::vector<Trim>(23, Trim{on_card, false, {}, mm(3)});
@@ -64,7 +74,9 @@ TEST_CASE("each label turns over like a page, on every bundled stock and whichev
     const Side side = GENERATE(Side::back, Side::back_of_pad);
     const Size on_card = GENERATE(Size{mm(54), mm(86)}, Size{mm(150), mm(50)}, Size{mm(50), mm(150)});
     const auto used = GENERATE(std::set<int>{}, std::set<int>{1, 4});
-    for (const Stock& stock : bundled_stocks()) {
+    auto stocks = bundled_stocks();
+    stocks.push_back(uneven_stock());
+    for (const Stock& stock : stocks) {
         CAPTURE(stock.name, side == Side::back, on_card.width.in_mm());
         const std::vector<Trim> labels = labels_for(stock, on_card);
         Diagnostics diagnostics;
