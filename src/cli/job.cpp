@@ -201,6 +201,11 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                           "the layout " + in_quotes(job->design.name) + " is made for " + kind);
     }
     job->trims = trims_of(job->design, job->items, diagnostics);
+    // A picture for the screen shows the label as it will be cut.
+    if (request.format != Format::pdf && job->stock.page_per_label && !job->stock.page_marks) {
+        for (Trim& trim : job->trims)
+            trim.bleed = {};
+    }
     if (!sound()) return nullptr;
     if (request.changed || request.remember) compare_with_note(*job, request, today, diagnostics);
     job->copies = copies_of(*job, request, printing, diagnostics);

@@ -4,6 +4,7 @@
 #include "cli/caption.h"
 #include "cli/fact_list.h"
 #include "cli/job.h"
+#include "cli/page_details.h"
 #include "cli/printed_note.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"
@@ -15,7 +16,6 @@
 #include "sheets/impose.h"
 #include "text/typesetter.h"
 
-#include <algorithm>
 #include <map>
 #include <stdexcept>
 #include <utility>
@@ -31,16 +31,18 @@ class Press {
         if (request.format == Format::pdf) pdf_.emplace();
     }
 
-    void page(const DisplayList& list) {
+    // `details` tells of a page whose tagged parts it is given.
+    void page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& details) {
         if (pdf_) {
-            pdf_->page(list);
+            described_.push_back(details(pdf_->page(list)));
             return;
         }
         files_.push_back({numbered(files_.size() + 1),
                           request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list)});
     }
 
-    std::vector<OutputFile> finish(const PdfDetails& details) {
+    std::vector<OutputFile> finish(PdfDetails details) {
+        details.pages = std::move(described_);
         if (pdf_) files_.push_back({request_.output, finish_pdf(pdf_->finish(), details)});
         return std::move(files_);
     }
@@ -62,6 +64,7 @@ class Press {
     const Render& request_;
     std::size_t pages_;
     std::optional<PdfPainter> pdf_;
+    std::vector<PdfPage> described_;
     std::vector<OutputFile> files_;
 };
 
@@ -126,6 +129,11 @@ class LabelMaker {
 void print_sheets(const Job& job, const Printing& printing, const Progress& progress, Press& press,
                   Diagnostics& diagnostics) {
     LabelMaker labels{job, printing.manner.mono, diagnostics};
+    const PrintRun run{
+        job.plans, job.items, job.trims, job.stock, printing.manner.language, job.design.back.has_value()};
+    const auto print = [&](const DisplayList& page, std::size_t sheet, Side side) {
+        press.page(page, [&](TaggedPage tagged) { return page_details(run, sheet, side, std::move(tagged)); });
+    };
     std::vector<DisplayList> backs; // that wait until all fronts are printed
     for (std::size_t i = 0; i < job.plans.size(); ++i) {
         progress(i + 1, job.plans.size());
@@ -145,14 +153,19 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
             const std::string text = caption_text(job.design, i + 1, job.plans.size(), side, turn.short_edge, printing);
             return compose_sheet(plan, lists, trims, job.stock, side, set_caption(text, job.typesetter));
         };
-        press.page(composed(fronts, Side::front));
+        print(composed(fronts, Side::front), i, Side::front);
         if (!job.design.back) continue;
         DisplayList back = composed(behind, turn.back);
-        is_by_hand(job.backs) ? backs.push_back(std::move(back)) : press.page(back);
+        if (is_by_hand(job.backs)) {
+            backs.push_back(std::move(back));
+        } else {
+            print(back, i, turn.back);
+        }
     }
-    if (job.backs == Backs::by_hand_reversed) std::ranges::reverse(backs);
-    for (const DisplayList& back : backs)
-        press.page(back);
+    for (std::size_t i = 0; i < backs.size(); ++i) {
+        const std::size_t sheet = job.backs == Backs::by_hand_reversed ? backs.size() - 1 - i : i;
+        print(backs[sheet], sheet, turning(job.backs, job.plans[sheet].paper).back);
+    }
 }
 
 } // namespace
@@ -195,7 +208,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         if (diagnostics.errors() > 0) return std::nullopt;
         warn_of_older_pages(press, diagnostics);
         rendering.files = press.finish(
-            {job->design.name + ": " + count_labels(*job), job->records.studio.name, job->languages.first.code()});
+            {job->design.name + ": " + count_labels(*job), job->records.studio.name, job->languages.first.code(), {}});
     } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
         return std::nullopt;

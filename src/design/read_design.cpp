@@ -35,14 +35,15 @@ Shape read_shape(const Node& node, const BoxContext& context) {
             shape.height = read_length_or_fact(*height, "height", context).value_or(shape.height);
         }
     }
-    const auto length = [&](std::string_view key, Length most = mm(50)) {
+    const auto length = [&](std::string_view key, Length most = mm(50), Length otherwise = {}) {
         const Node* one = fields.take(key);
-        return one == nullptr ? Length{}
+        return one == nullptr ? otherwise
                               : read_length(*one, std::string{key}, {mm(0), most}, diagnostics).value_or(Length{});
     };
     shape.corner = length("corner");
     shape.bleed = length("bleed");
-    shape.safe = length("safe");
+    // What bleeds is cut in piles, whose edges wander: print shops ask for 3 mm (common practice).
+    shape.safe = length("safe", mm(50), shape.bleed > Length{} ? mm(3) : Length{});
     shape.least_width = length("least width", metres(2));
     shape.least_height = length("least height", metres(2));
     fields.refuse_the_rest();

@@ -12,19 +12,19 @@ class InkDigest {
 
     void list(const DisplayList& list) {
         add(list.size);
-        count(list.items.size());
-        for (const DisplayItem& item : list.items) {
-            count(item.index());
+        for (const DisplayItem& item : list.items)
             std::visit(*this, item);
-        }
+        count(end_of_list);
     }
     [[nodiscard]] std::uint64_t value() const { return digest_.value(); }
 
     void operator()(const FillPath& fill) {
+        count(1);
         add(fill.path);
         add(fill.colour);
     }
     void operator()(const StrokePath& stroke) {
+        count(2);
         add(stroke.path);
         add(stroke.colour);
         add(stroke.width);
@@ -34,6 +34,7 @@ class InkDigest {
         count(stroke.round ? 1 : 0);
     }
     void operator()(const DrawRun& draw) {
+        count(3);
         add(draw.baseline);
         add(draw.size);
         add(draw.colour);
@@ -49,12 +50,14 @@ class InkDigest {
         }
     }
     void operator()(const DrawPicture& picture) {
+        count(4);
         add(picture.rect.origin);
         add(picture.rect.size);
         count(picture.grey ? 1 : 0);
         digest_.add(picture_(picture.file));
     }
     void operator()(const Group& group) {
+        count(5);
         for (const double factor : {group.transform.a, group.transform.b, group.transform.c, group.transform.d})
             add(factor);
         add(group.transform.dx);
@@ -63,6 +66,9 @@ class InkDigest {
         if (group.clip) add(*group.clip);
         list(*group.list);
     }
+
+    void operator()(const BeginTag& /*begin*/) {}
+    void operator()(const EndTag& /*end*/) {}
 
     void operator()(const MoveTo& move) { add(move.to); }
     void operator()(const LineTo& line) { add(line.to); }
@@ -74,6 +80,9 @@ class InkDigest {
     void operator()(const ClosePath&) {}
 
   private:
+    // Each kind of ink begins with a number of its own.
+    static constexpr std::size_t end_of_list = 0;
+
     void count(std::size_t number) { digest_.add(std::uint64_t{number}); }
     void text(const std::string& text) {
         count(text.size());

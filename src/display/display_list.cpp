@@ -61,6 +61,8 @@ DisplayItem in_grey(DisplayItem item) {
         Overloaded{
             [](DrawPicture& picture) { picture.grey = true; },
             [](Group& group) { group.list = std::make_shared<const DisplayList>(dyeleaf::in_grey(*group.list)); },
+            [](BeginTag&) {},
+            [](EndTag&) {},
             [](auto& inked) { inked.colour = in_grey(inked.colour); },
         },
         item);

@@ -4,6 +4,7 @@
 
 #include "base/colour.h"
 #include "base/geometry.h"
+#include "display/tag.h"
 
 #include <cstdint>
 #include <memory>
@@ -84,9 +85,17 @@ struct Group {
     std::shared_ptr<const DisplayList> list;
     Transform transform;
     std::optional<Path> clip; // in the group's own coordinates
+    bool is_label = false;    // a whole one on its sheet: what it holds is read together
 };
 
-using DisplayItem = std::variant<FillPath, StrokePath, DrawRun, DrawPicture, Group>;
+// What lies between the two is one part to a reader; parts hold no parts. Ink outside every part is decoration, which
+// is never read aloud.
+struct BeginTag {
+    Tag tag;
+};
+struct EndTag {};
+
+using DisplayItem = std::variant<FillPath, StrokePath, DrawRun, DrawPicture, Group, BeginTag, EndTag>;
 
 struct DisplayList {
     Size size;
@@ -95,6 +104,9 @@ struct DisplayList {
 
 // The same in black, white and greys.
 DisplayList in_grey(const DisplayList& list);
+
+// What the tagged parts say, one a line.
+std::string reading_text(const DisplayList& list);
 
 // The list as text, one item a line, for tests and for people.
 std::string dump(const DisplayList& list);

@@ -3,6 +3,7 @@
 #include "display/display_list.h"
 
 #include <algorithm>
+#include <array>
 #include <iterator>
 
 namespace dyeleaf {
@@ -83,6 +84,16 @@ struct ItemWriter {
     void operator()(const DrawPicture& picture) const {
         line("picture " + to_string(picture.rect) + " " + escaped(picture.file));
     }
+
+    void operator()(const BeginTag& begin) const {
+        constexpr std::array roles = {"paragraph", "figure", "replica"};
+        std::string words = std::string{"begin "} + roles.at(static_cast<std::size_t>(begin.tag.role));
+        if (!begin.tag.words.empty()) words += " " + escaped(begin.tag.words);
+        if (!begin.tag.target.empty()) words += " to " + begin.tag.target;
+        line(words);
+    }
+
+    void operator()(const EndTag& /*end*/) const { line("end"); }
 
     void operator()(const Group& group) const {
         std::string words = "group";

@@ -2,12 +2,14 @@
 
 #include "base/overloaded.h"
 #include "facts/colour.h"
+#include "layout/link_target.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
 #include "symbols/symbols.h"
 
 #include <algorithm>
 #include <array>
+#include <filesystem>
 #include <memory>
 #include <utility>
 
@@ -133,7 +135,9 @@ class Placer {
                        [&](const Words& words) { place_words(words, box, rect, context); },
                        [&](const PatchBox& patch) { place_patch(patch, box, rect, context); },
                        [&](const Picture& picture) {
+                           begin(figure(std::filesystem::path{picture.file}.stem().string()));
                            list_->items.emplace_back(DrawPicture{picture.file, rect});
+                           end();
                        },
                        [&](const Rule& rule) { place_rule(rule, rect); },
                        [&](const HoleMark&) { place_hole(box, rect, context); },
@@ -296,6 +300,10 @@ class Placer {
         note_overflow(Misfit::Kind::too_tall, box, y - table.row_gap - rect.top(), rect.size.height);
     }
 
+    static Tag figure(std::string words) { return {Tag::Role::figure, std::move(words), {}, {}}; }
+    void begin(Tag tag) { list_->items.emplace_back(BeginTag{std::move(tag)}); }
+    void end() { list_->items.emplace_back(EndTag{}); }
+
     void place_words(const Words& words, const Box& box, Rect rect, const Context& context) {
         const SetWords set = set_words(words, rect.size.width, trial_);
         const Size extent = set.extent();
@@ -318,6 +326,10 @@ class Placer {
         const Length top = rect.top() + spread(box.justify, extent.height, rect.size.height, {}, 1).first;
         Length baseline = top + set.first_baseline;
         Length inked_left = rect.right();
+        const std::size_t first = list_->items.size();
+        // Between two lines nothing says that a word has ended.
+        const std::string spoken = set.paragraph->lines.size() > 1 ? words.text : std::string{};
+        begin({Tag::Role::paragraph, spoken, link_target(words.text), {}});
         for (const TextLine& line : set.paragraph->lines) {
             const Length width = set.size * line.width;
             Length x = rect.left();
@@ -329,14 +341,18 @@ class Placer {
             inked_left = smaller(inked_left, x);
             baseline += set.leading;
         }
+        end();
         const Rect inked{{inked_left, top}, extent};
+        std::get<BeginTag>(list_->items[first]).tag.place = inked;
         result_.zones.push_back({words.is_caution ? Zone::Kind::caution : Zone::Kind::words,
                                  context.to_label.bounds(inked), &box, words.text});
     }
 
     void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
+        begin(figure(patch.patch.description));
         for (DisplayItem& item : draw_patch(patch.patch, rect, bled(rect), box.corner))
             list_->items.push_back(std::move(item));
+        end();
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
         context.ground = ground_of(patch.patch);
         place_stack(patch.children, box, rect, context);
@@ -358,8 +374,10 @@ class Placer {
         const double scale = std::min(rect.size.width / drawn.width, rect.size.height / drawn.height);
         const Size size{drawn.width * scale, drawn.height * scale};
         const Rect place{rect.centre() - Point{size.width / 2, size.height / 2}, size};
+        begin(figure(mark.symbol.description));
         list_->items.emplace_back(Group{
             mark.drawing, Transform::move(place.origin).after(Transform{scale, 0, 0, scale, {}, {}}), std::nullopt});
+        end();
         const SymbolRules rules = symbol_rules(mark.symbol.key);
         result_.zones.push_back({rules.is_hazard ? Zone::Kind::caution : Zone::Kind::symbol,
                                  context.to_label.bounds(place), &box, mark.symbol.description});

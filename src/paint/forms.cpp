@@ -14,6 +14,8 @@ struct OperatorCounter {
     std::size_t operator()(const StrokePath& stroke) const { return stroke.path.size(); }
     std::size_t operator()(const DrawRun& draw) const { return draw.run->glyphs.size(); }
     std::size_t operator()(const DrawPicture& /*picture*/) const { return 1; } // a form already
+    std::size_t operator()(const BeginTag& /*begin*/) const { return 0; }
+    std::size_t operator()(const EndTag& /*end*/) const { return 0; }
     std::size_t operator()(const Group& group) const { return 1 + operators(*group.list); }
 };
 

@@ -71,13 +71,14 @@ PdfPainter::PdfPainter() : surface_(std::make_unique<Surface>()) {
 
 PdfPainter::~PdfPainter() = default;
 
-void PdfPainter::page(const DisplayList& list) {
+TaggedPage PdfPainter::page(const DisplayList& list) {
     check_size(list.size);
     cairo_t* context = surface_->context.get();
     cairo_pdf_surface_set_size(surface_->surface.get(), list.size.width.in_pt(), list.size.height.in_pt());
-    surface_->player.play(context, list);
+    TaggedPage tagged = surface_->player.play(context, list);
     cairo_show_page(context);
     check(context, "the page cannot be painted");
+    return tagged;
 }
 
 std::string PdfPainter::finish() {

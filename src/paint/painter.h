@@ -23,7 +23,8 @@ class PdfPainter {
     PdfPainter(const PdfPainter&) = delete;
     PdfPainter& operator=(const PdfPainter&) = delete;
 
-    void page(const DisplayList& list);
+    // Returns what of the page is tagged, for the finished file to say.
+    TaggedPage page(const DisplayList& list);
     // The whole file. Nothing may be painted afterwards.
     std::string finish();
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace dyeleaf {
 
@@ -49,14 +50,28 @@ void set_options(cairo_t* context) {
     set_ends(context, false);
 }
 
+// Structure types of ISO 32000-1, 14.8.4. Cairo writes where each part begins and ends; the tree that names them is
+// built when the file is finished.
+const char* tag_name(Tag::Role role) {
+    return role == Tag::Role::figure ? "Figure" : "P";
+}
+
+Rect on_page(cairo_t* context, Rect rect) {
+    cairo_matrix_t m{};
+    cairo_get_matrix(context, &m);
+    return Transform{m.xx, m.yx, m.xy, m.yy, pt(m.x0), pt(m.y0)}.bounds(rect);
+}
+
 } // namespace
 
-void Player::play(cairo_t* context, const DisplayList& list) {
+TaggedPage Player::play(cairo_t* context, const DisplayList& list) {
     forms_.forget_unused();
+    tagged_.clear();
     cairo_save(context);
     set_options(context);
     draw(context, list);
     cairo_restore(context);
+    return std::move(tagged_);
 }
 
 void Player::draw(cairo_t* context, const DisplayList& list) {
@@ -130,6 +145,7 @@ void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
 void Player::draw_item(cairo_t* context, const Group& group) {
     const Transform& t = group.transform;
     const cairo_matrix_t matrix{t.a, t.b, t.c, t.d, points(t.dx), points(t.dy)};
+    if (group.is_label) tagged_.emplace_back();
     cairo_save(context);
     cairo_transform(context, &matrix);
     if (group.clip) {
@@ -137,19 +153,44 @@ void Player::draw_item(cairo_t* context, const Group& group) {
         cairo_clip(context);
     }
     if (cairo_surface_t* form = form_of(group)) {
-        cairo_set_source_surface(context, form, 0, 0);
-        cairo_paint(context);
+        draw_form(context, form, group);
     } else {
         draw(context, *group.list);
     }
     cairo_restore(context);
 }
 
+void Player::draw_form(cairo_t* context, cairo_surface_t* form, const Group& group) {
+    // Parts inside it are heard as one; inside a part it is only ink.
+    const std::string words = recording_ || part_ ? std::string{} : reading_text(*group.list);
+    if (!words.empty()) draw_item(context, BeginTag{{Tag::Role::replica, words, {}, {}}});
+    cairo_set_source_surface(context, form, 0, 0);
+    cairo_paint(context);
+    if (!words.empty()) draw_item(context, EndTag{});
+}
+
+void Player::draw_item(cairo_t* context, const BeginTag& begin) {
+    if (medium_ != Medium::pdf || recording_) return;
+    if (tagged_.empty()) tagged_.emplace_back();
+    tagged_.back().parts.push_back(begin.tag);
+    tagged_.back().parts.back().place = on_page(context, begin.tag.place);
+    part_ = begin.tag.role;
+    cairo_tag_begin(context, tag_name(*part_), nullptr);
+}
+
+void Player::draw_item(cairo_t* context, const EndTag& /*end*/) {
+    if (!part_ || recording_) return;
+    cairo_tag_end(context, tag_name(*part_));
+    part_.reset();
+}
+
 cairo_surface_t* Player::form_of(const Group& group) {
     if (medium_ != Medium::pdf) return nullptr;
     return forms_.form(group.list, [&](cairo_t* recording) {
         set_options(recording);
+        const bool before = std::exchange(recording_, true);
         draw(recording, *group.list);
+        recording_ = before;
     });
 }
 

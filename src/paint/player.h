@@ -17,8 +17,8 @@ class Player {
   public:
     explicit Player(Medium medium) : medium_(medium) {}
 
-    // One page.
-    void play(cairo_t* context, const DisplayList& list);
+    // One page, and what of it is tagged: in a PDF, the n-th part is the page's n-th marked content.
+    TaggedPage play(cairo_t* context, const DisplayList& list);
 
   private:
     void draw(cairo_t* context, const DisplayList& list);
@@ -27,9 +27,15 @@ class Player {
     void draw_item(cairo_t* context, const DrawRun& draw);
     void draw_item(cairo_t* context, const DrawPicture& picture);
     void draw_item(cairo_t* context, const Group& group);
+    void draw_item(cairo_t* context, const BeginTag& begin);
+    void draw_item(cairo_t* context, const EndTag& end);
     cairo_surface_t* form_of(const Group& group);
+    void draw_form(cairo_t* context, cairo_surface_t* form, const Group& group);
 
     Medium medium_;
+    TaggedPage tagged_;
+    std::optional<Tag::Role> part_; // that is open
+    bool recording_ = false;        // what is shown often cannot be marked inside: it stands for more than one part
     Forms forms_;
     FontFaces faces_;
     Pictures pictures_;

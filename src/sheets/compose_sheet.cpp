@@ -74,10 +74,10 @@ Rect inked(const Mark& mark) {
 
 void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
                     const Stock& stock) {
-    const CutMarks marks = cut_marks(stock);
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const bool bleeds = bleed_on(stock, trims[i]) > Length{};
-        if (trims[i].round)
+        const CutMarks marks = stock.page_per_label ? page_marks(trims[i]) : cut_marks(stock);
+        const bool bleeds = bleed_on(stock, trims[i]) > marks.offset;
+        if (trims[i].round && !stock.page_per_label)
             sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
         for (const Mark& mark : trims[i].round ? centre_marks(places[i], marks) : corner_marks(places[i], marks)) {
             const auto lies_on = [&](const Rect& place) { return overlap(inked(mark), place); };
@@ -101,10 +101,11 @@ DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_p
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
         places.push_back(seen({plan.slots[i].origin, trims[i].size}));
         sheet.items.emplace_back(Group{lists[i], Transform::move(places[i].origin).after(turned(turn, trims[i].size)),
-                                       visible_part(trims[i], bleed_on(stock, trims[i]))});
+                                       visible_part(trims[i], bleed_on(stock, trims[i])), true});
     }
+    const bool is_cut_here = !stock.cells && side == Side::front;
+    if (stock.page_per_label ? stock.page_marks : is_cut_here) draw_cut_marks(sheet, places, trims, stock);
     if (stock.page_per_label) return sheet;
-    if (!stock.cells && side == Side::front) draw_cut_marks(sheet, places, trims, stock);
 
     std::vector<Rect> taken = occupied(plan, trims, stock);
     std::ranges::transform(taken, taken.begin(), seen);

@@ -65,10 +65,13 @@ bool are_one_size(const std::vector<Trim>& labels) {
     });
 }
 
-std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order) {
+std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
+                                      const Stock& stock) {
     std::vector<SheetPlan> sheets;
-    for (const std::size_t label : order)
-        sheets.push_back({labels[label].size, {{label, {}, 1}}});
+    for (const std::size_t label : order) {
+        const Length rim = page_rim(stock, labels[label]);
+        sheets.push_back({grown({{}, labels[label].size}, rim).size, {{label, {rim, rim}, 1}}});
+    }
     return sheets;
 }
 
@@ -248,7 +251,7 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
                           "leave them away, or choose a stock with cells (`dyeleaf stocks` lists them)");
         return {};
     }
-    if (stock.page_per_label) return page_per_label(labels, order);
+    if (stock.page_per_label) return page_per_label(labels, order, stock);
     if (options.piles && !are_one_size(labels)) {
         diagnostics.error(at, "labels of different sizes cannot be cut as one pile",
                           "leave --piles away, or print those of one size at a time with --only");

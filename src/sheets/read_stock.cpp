@@ -136,6 +136,7 @@ std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics) {
     if (stock.page_per_label) {
         for (const std::string_view key : {"paper", "sideways", "margin", "gap", "turn", "cells"})
             refuse(fields, key, "the page is as large as the label");
+        stock.page_marks = take_yes_no(fields, "cut marks", false);
         fields.refuse_the_rest();
         return diagnostics.errors() > errors_before ? std::nullopt : std::optional{stock};
     }

@@ -10,8 +10,16 @@ CutMarks cut_marks(const Stock& stock) {
     return {offset, smaller(mm(3), stock.gap / 2 - offset)};
 }
 
+CutMarks page_marks(const Trim& trim) {
+    return {trim.bleed + mm(1), mm(5)};
+}
+
+Length page_rim(const Stock& stock, const Trim& trim) {
+    return stock.page_marks ? page_marks(trim).reach() + mm(1) : trim.bleed;
+}
+
 Length bleed_on(const Stock& stock, const Trim& trim) {
-    if (stock.page_per_label) return {};
+    if (stock.page_per_label) return trim.bleed;
     Length between = stock.gap;
     if (const auto& cells = stock.cells) {
         const bool one_column = cells->columns == 1;

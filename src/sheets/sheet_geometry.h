@@ -13,6 +13,11 @@ struct CutMarks {
     [[nodiscard]] constexpr Length reach() const { return offset + length; }
 };
 CutMarks cut_marks(const Stock& stock);
+// The same on a page of its own, where they stand clear of the bleed.
+CutMarks page_marks(const Trim& trim);
+
+// How far a page of its own reaches beyond the label's trim: its bleed, and its marks where the stock wants them.
+Length page_rim(const Stock& stock, const Trim& trim);
 
 // The label's bleed as far as the stock leaves room for it: half way to the next label.
 Length bleed_on(const Stock& stock, const Trim& trim);

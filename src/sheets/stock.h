@@ -28,7 +28,8 @@ struct Stock {
     Length gap;                    // between labels cut from plain card
     bool may_turn = true;          // plain card: the sheet may lie on its side when more labels fit
     std::optional<CellGrid> cells; // none: plain card, cut along marks
-    bool page_per_label = false;   // the page is the label: `paper` is not used
+    bool page_per_label = false;   // the page is the label with its bleed: `paper` is not used
+    bool page_marks = false;       // then: room around it with cut marks
     Spot spot;
 };
 

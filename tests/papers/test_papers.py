@@ -55,13 +55,17 @@ def render(layout, target, *options, env=None):
 
 
 def words_of(pdf):
-    """A list of pages, each ((width, height), [(text, (left, top, right, bottom))]), in millimetres."""
+    """A list of pages, each ((width, height), [(text, (left, top, right, bottom))]) of its trim, in millimetres."""
     text = run("pdftotext", "-bbox-layout", pdf, "-").stdout
+    boxes = run("pdfinfo", "-box", "-f", "1", "-l", "9999", pdf).stdout
+    trims = [[float(n) for n in numbers.split()] for numbers in re.findall(r"^Page.* TrimBox:(.*)$", boxes, re.M)]
     pages = []
     for match in re.finditer(r'<page width="([\d.]+)" height="([\d.]+)">(.*?)</page>', text, re.S):
-        size = (float(match[1]) * POINT, float(match[2]) * POINT)
+        left, bottom, right, top = trims[len(pages)]
+        size = ((right - left) * POINT, (top - bottom) * POINT)
+        corner = (left, float(match[2]) - top)
         words = [
-            (html.unescape(word[5]), tuple(float(word[i]) * POINT for i in range(1, 5)))
+            (html.unescape(word[5]), tuple((float(word[i]) - corner[(i - 1) % 2]) * POINT for i in range(1, 5)))
             for word in re.finditer(
                 r'<word xMin="([\d.-]+)" yMin="([\d.-]+)" xMax="([\d.-]+)" yMax="([\d.-]+)">(.*?)</word>', match[3]
             )
@@ -83,7 +87,7 @@ class Papers(unittest.TestCase):
         for layout in LAYOUTS:
             cls.pdfs[layout] = Path(cls.folder.name) / f"{layout}.pdf"
             render(layout, cls.pdfs[layout])
-            # One label a page, the page as large as its trim: sizes and edges can be read off directly.
+            # One label a page, whose trim box is the label: sizes and edges can be read off directly.
             cls.single[layout] = Path(cls.folder.name) / f"{layout}-single.pdf"
             render(layout, cls.single[layout], "--stock", "page")
 

@@ -97,3 +97,26 @@ TEST_CASE("everything turns grey, as light as it was", "[display]") {
     CHECK(to_hex(std::get<StrokePath>(group.list->items.at(0)).colour) == "#7f7f7f");
     CHECK(std::get<StrokePath>(inner.items.at(0)).colour == Rgb{1, 0, 0});
 }
+
+TEST_CASE("what is read aloud is the words of every part, and nothing else", "[display]") {
+    const auto run = [](const char* text) {
+        auto shaped = std::make_shared<ShapedRun>();
+        shaped->text = text;
+        return shaped;
+    };
+    auto turned = std::make_shared<DisplayList>();
+    turned->items = {BeginTag{}, DrawRun{run("Lot 26-117"), {}, pt(9), {}}, EndTag{}};
+    DisplayList list;
+    list.items = {BeginTag{{Tag::Role::paragraph, "", "", {}}},
+                  DrawRun{run("Hedge "), {mm(1), mm(4)}, pt(9), {}},
+                  DrawRun{run("in"), {mm(9), mm(4)}, pt(9), {}},
+                  DrawRun{run("October"), {mm(1), mm(9)}, pt(9), {}},
+                  EndTag{},
+                  DrawRun{run("100 mm"), {}, pt(5), {}},
+                  BeginTag{{Tag::Role::figure, "Sloe at 2 %", "", {}}},
+                  FillPath{},
+                  EndTag{},
+                  Group{turned, {}, {}}};
+    CHECK(reading_text(list) == "Hedge in October\nSloe at 2 %\nLot 26-117\n");
+    CHECK(dump(list).find("begin figure \"Sloe at 2 %\"\nfill") != std::string::npos);
+}

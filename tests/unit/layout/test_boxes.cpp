@@ -7,6 +7,7 @@
 #include "sample_records.h"
 #include "symbols/symbols.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace dyeleaf;
@@ -295,11 +296,13 @@ TEST_CASE("a symbol is scaled to its box and keeps its shape", "[layout]") {
     const auto items = make_items(records, ItemKind::bases, {}, {}, printing, diagnostics);
     const auto label = place_label(*design, items.front(), {mm(60), mm(40)}, typesetter(), diagnostics);
     REQUIRE(diagnostics.errors() == 0);
-    const auto& first = std::get<Group>(label.front->items.at(0));
+    // Each stands between the begin and the end of a figure.
+    CHECK(std::get<BeginTag>(label.front->items.at(0)).tag.words == "Wash 30 °C, gentle");
+    const auto& first = std::get<Group>(label.front->items.at(1));
     CHECK(first.list == symbol_drawing("care/wash 30 gentle", false));
     CHECK(first.transform.a == Approx(0.6)); // drawn 10 mm high
     CHECK(first.transform.d == Approx(0.6));
-    const auto& second = std::get<Group>(label.front->items.at(1));
+    const auto& second = std::get<Group>(label.front->items.at(4));
     CHECK(second.transform.dx.in_mm() == Approx(first.list->size.width.in_mm() * 0.6 + 2));
 }
 
@@ -314,6 +317,17 @@ TEST_CASE("a symbol too small to be told is warned of", "[layout]") {
     REQUIRE(found.size() == 2);
     CHECK(found.front().severity == Severity::warning);
     CHECK(found.front().message == "“sock”: the symbol “Wash 30 °C, gentle” is 1 mm too low to be told");
+}
+
+TEST_CASE("words keep 3 mm from the cut of a label that bleeds, unless it says otherwise", "[layout]") {
+    const auto warnings = [](const std::string& shape) {
+        return complaints("layout: tag\nfor: dyes\nshape: {width: 60 mm, height: 40 mm" + shape +
+                          "}\nfront: {column: {padding: 1 mm, holds: [{text: \"{dye.name}\"}]}}\n")
+            .size();
+    };
+    CHECK(warnings("") == 0);
+    CHECK(warnings(", bleed: 3 mm") == 1);
+    CHECK(warnings(", bleed: 3 mm, safe: 1 mm") == 0);
 }
 
 TEST_CASE("a label below what its layout is made for is warned of", "[layout]") {
@@ -345,6 +359,7 @@ TEST_CASE("a hole on the left of the front is on the right of the back, and mark
     const Records records = sample_records();
     const auto items = make_items(records, ItemKind::dyes, {}, {}, printing, diagnostics);
     const PlacedLabel label = place_label(*design, items.front(), {mm(40), mm(30)}, typesetter(), diagnostics);
-    CHECK(label.front->items.size() == 3); // the circle and its cross
-    CHECK(label.back->items.size() == 1);  // the text
+    const auto is_line = [](const DisplayItem& drawn) { return std::holds_alternative<StrokePath>(drawn); };
+    CHECK(std::ranges::count_if(label.front->items, is_line) == 3); // the circle and its cross
+    CHECK(std::ranges::count_if(label.back->items, is_line) == 0);
 }

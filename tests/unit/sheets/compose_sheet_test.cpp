@@ -246,13 +246,26 @@ TEST_CASE("cells have no cut marks", "[sheets]") {
     CHECK(compose(labels(21, 60, 38), stock).strokes.size() == 12); // the test line and its eleven ticks
 }
 
-TEST_CASE("a page per label holds the label and nothing else", "[sheets]") {
+TEST_CASE("a page per label holds the label with its bleed and nothing else", "[sheets]") {
     Stock stock;
     stock.page_per_label = true;
     const Composed composed = compose(labels(1, 62, 29, 3), stock);
-    CHECK(composed.sheet.size == Size{mm(62), mm(29)});
+    CHECK(composed.sheet.size == Size{mm(68), mm(35)});
     CHECK(composed.sheet.items.size() == 1);
-    check_near(around(*first_group(composed.sheet).clip), {{}, {mm(62), mm(29)}});
+    check_near(around(*first_group(composed.sheet).clip), {{mm(-3), mm(-3)}, {mm(68), mm(35)}});
+    CHECK(first_group(composed.sheet).transform.dx == mm(3));
+}
+
+TEST_CASE("a page per label with cut marks has room for them outside the bleed", "[sheets]") {
+    Stock stock;
+    stock.page_per_label = true;
+    stock.page_marks = true;
+    const Composed composed = compose(labels(1, 62, 29, 3), stock);
+    CHECK(composed.sheet.size == Size{mm(62 + 20), mm(29 + 20)}); // 3 mm bleed, 1 mm off it, 5 mm long, 1 mm to spare
+    CHECK(composed.strokes.size() == 8);
+    const Rect bleed{{mm(7), mm(7)}, {mm(68), mm(35)}};
+    for (const Stroke& mark : composed.strokes)
+        CHECK_FALSE(overlap(mark.ink(), bleed));
 }
 
 TEST_CASE("the back is the front seen through the paper", "[sheets]") {

@@ -257,16 +257,16 @@ TEST_CASE("a label of another size or shape than the cell is refused with both",
           "the label is 38 × 38 mm, but the cells of the stock “cells” are 38 mm round");
 }
 
-TEST_CASE("a page per label is exactly as large as the label", "[sheets]") {
+TEST_CASE("a page per label is as large as the label and its bleed", "[sheets]") {
     Stock stock;
     stock.page_per_label = true;
     std::vector<Trim> wanted = labels(1, 62, 29);
-    wanted.push_back({{mm(40), mm(80)}, false, {}, {}});
+    wanted.push_back({{mm(40), mm(80)}, false, {}, mm(3)});
     const Planned planned = plan(wanted, stock, {{2, 2}, {}});
     REQUIRE(planned.counts() == Counts{1, 1, 1, 1});
     CHECK(planned.sheets[1].paper == Size{mm(62), mm(29)});
-    CHECK(planned.sheets[2].paper == Size{mm(40), mm(80)});
-    CHECK(planned.sheets[2].slots[0].origin == Point{});
+    CHECK(planned.sheets[2].paper == Size{mm(46), mm(86)});
+    CHECK(planned.sheets[2].slots[0].origin == Point{mm(3), mm(3)});
 }
 
 TEST_CASE("a sheet without room for the test line is warned of", "[sheets]") {

@@ -78,6 +78,7 @@ TEST_CASE("a single column needs no pitch", "[sheets]") {
 
 TEST_CASE("a page per label needs no paper and takes none", "[sheets]") {
     CHECK(read("stock: page\npage per label: yes\n").stock->page_per_label);
+    CHECK(read("stock: page\npage per label: yes\ncut marks: yes\n").stock->page_marks);
     const Read result = read("stock: page\npage per label: yes\npaper: A4\n");
     CHECK_FALSE(result.stock);
     CHECK(result.first().message == "“paper” says nothing here: the page is as large as the label");
