@@ -7,7 +7,9 @@
 #include "cli/next_lot.h"
 #include "cli/overview.h"
 #include "cli/pipeline.h"
+#include "cli/proof.h"
 #include "cli/report.h"
+#include "cli/studio.h"
 #include "cli/today.h"
 #include "finish/write_file.h"
 
@@ -80,15 +82,32 @@ int run_render(const Render& command, Session& session) {
     }
     session.out << rendering->summary;
     if (diagnostics.warnings() > 0) session.out << ", " << count_problems(diagnostics);
-    session.out << "\n" << std::flush;
+    session.out << "\n";
+    for (const std::string& remark : rendering->remarks)
+        session.out << remark << "\n";
+    session.out << std::flush;
 
     Diagnostics writing;
     for (const OutputFile& file : rendering->files) {
         if (!write_file(file.path, file.bytes, writing)) break;
         session.out << "wrote " << file.path.string() << "\n";
     }
+    // Only what is whole on the disk may be remembered as printed.
+    const auto& note = rendering->note;
+    if (note && writing.errors() == 0 && write_file(note->path, note->bytes, writing))
+        session.out << "remembered in " << note->path.string() << "\n";
     session.err << describe_all(writing);
     return writing.errors() > 0 ? problems_found : status;
+}
+
+int run_proof(const ShowProof& command, Session& session) {
+    Diagnostics& diagnostics = session.diagnostics;
+    const auto date = today(command.sheets.date, session.surroundings.source_date_epoch, diagnostics);
+    std::optional<std::string> list;
+    if (date) list = proof(command.sheets, session.library(command.sheets.folder), *date, diagnostics);
+    const int status = session.finish();
+    if (list) session.out << *list;
+    return status;
 }
 
 int run_list(const ListFolder& command, Session& session) {
@@ -149,6 +168,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
     return std::visit(Overloaded{[&](const NewFolder& one) { return run_new(one, session); },
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },
+                                 [&](const ShowProof& one) { return run_proof(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },
                                  [&](const ShowFacts& one) { return run_facts(one, session); },

@@ -3,6 +3,7 @@
 #include "base/nearest.h"
 #include "base/number.h"
 #include "base/words.h"
+#include "sheets/used_cells.h"
 
 #include <CLI/CLI.hpp>
 
@@ -14,8 +15,10 @@ namespace {
 struct Typed {
     std::string layout, folder, output, stock, date, id;
     std::vector<std::string> only;
-    std::string copies = "1", skip = "0", dpi = "300";
-    bool mono = false;
+    std::vector<std::string> copies;
+    std::string used, backs;
+    std::string skip = "0", dpi = "300";
+    bool mono = false, piles = false, changed = false, remember = false;
 };
 
 constexpr std::string_view examples = R"(Examples:
@@ -23,6 +26,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf check my-studio                                    look for mistakes in your records
   dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
+  dyeleaf proof hang-tag my-studio                           what would be printed where, before paper is spent
   dyeleaf facts my-studio sloe                               all that follows from one record
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf layouts                                            the layouts there are
@@ -33,10 +37,16 @@ constexpr std::string_view render_examples = R"(Examples:
   dyeleaf render dye-card my-studio -o cards.pdf
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117:3-5
   dyeleaf render jar-lid my-studio -o lids.pdf --stock letter-card
-  dyeleaf render jar-lid my-studio -o lids.pdf --only sloe-shaker --copies 4
+  dyeleaf render jar-lid my-studio -o lids.pdf --copies 2 --copies sloe-shaker=4
+  dyeleaf render hang-tag my-studio -o tags.pdf --stock a4-3x3-54x86 --used 1-4,7
+  dyeleaf render dye-card my-studio -o cards.pdf --changed --remember
 
 --only takes what `dyeleaf list` shows: an id, a dye's code or line (for jars too), a lot's colourway or base, or some
-skeins of a lot (26-117:3-5). Several --only add up.)";
+skeins of a lot (26-117:3-5). Several --only add up.
+
+Cells are counted row by row from the top left, on the first sheet. --remember notes in printed.txt beside your records
+how each label on these sheets looks; --changed leaves out those that still look so. `dyeleaf proof` takes the same
+options and shows what would be printed where, with every warning.)";
 
 CLI::App& add_command(CLI::App& program, const std::string& name, const std::string& about) {
     CLI::App& command = *program.add_subcommand(name, about);
@@ -52,6 +62,32 @@ void add_date(CLI::App& command, std::string& date) {
     command.add_option("--date", date, "the day to take for today")->option_text("YYYY-MM-DD");
 }
 
+void add_layout(CLI::App& command, Typed& typed, const std::string& records) {
+    command.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
+        ->option_text(" ");
+    add_folder(command, typed.folder, records);
+}
+
+// Which labels go where on which sheets.
+void add_sheets(CLI::App& command, Typed& typed) {
+    command.add_option("--only", typed.only, "print these only; may be given several times")
+        ->option_text("ID")
+        ->allow_extra_args(false);
+    command.add_flag("--changed", typed.changed, "print only what looks otherwise than when last remembered");
+    command.add_option("--copies", typed.copies, "print each label N times, or this one; may be given several times")
+        ->option_text("N|ID=N")
+        ->allow_extra_args(false);
+    command.add_option("--stock", typed.stock, "the paper to print on (see `dyeleaf stocks`)")->option_text("NAME");
+    command.add_option("--used", typed.used, "cells of a part-used sheet to leave free")->option_text("1-4,7");
+    command.add_option("--skip", typed.skip, "leave the first N cells free: short for --used 1-N")->option_text("N");
+    command.add_flag("--piles", typed.piles,
+                     "in order down through the sheets: cut all at once, lay the small piles on one another");
+    command.add_option("--backs", typed.backs, "how the paper is turned for its back, instead of what the studio says")
+        ->option_text("long-edge|short-edge|by-hand|by-hand-reversed");
+    add_date(command, typed.date);
+    command.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
+}
+
 void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
     add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
@@ -61,22 +97,18 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_date(check, typed.date);
 
     CLI::App& render = add_command(program, "render", "Make cards, labels or tags: a file to print");
-    render.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
-        ->option_text(" ");
-    add_folder(render, typed.folder, records);
+    add_layout(render, typed, records);
     render.add_option("-o,--output", typed.output, "the file to write; its ending says what it becomes")
         ->option_text("FILE.pdf|.png|.svg");
-    render.add_option("--only", typed.only, "print these only; may be given several times")
-        ->option_text("ID")
-        ->allow_extra_args(false);
-    render.add_option("--copies", typed.copies, "print each label N times")->option_text("N");
-    render.add_option("--skip", typed.skip, "leave the first N cells free, where a sheet is part-used")
-        ->option_text("N");
-    render.add_option("--stock", typed.stock, "the paper to print on (see `dyeleaf stocks`)")->option_text("NAME");
-    add_date(render, typed.date);
+    add_sheets(render, typed);
+    render.add_flag("--remember", typed.remember, "note these labels as printed, for --changed");
     render.add_option("--dpi", typed.dpi, "dots to the inch of a PNG picture; 300 if not given")->option_text("N");
-    render.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
     render.footer(std::string{render_examples});
+
+    CLI::App& proof =
+        add_command(program, "proof", "Show what render would print where, and every warning; writes nothing");
+    add_layout(proof, typed, records);
+    add_sheets(proof, typed);
 
     add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
     CLI::App& facts = add_command(program, "facts", "Show all that is known and worked out of one record");
@@ -166,6 +198,77 @@ std::string not_a_day(const std::string& text) {
     return "--date takes a day as year-month-day, such as 2026-11-02, not " + in_quotes(text);
 }
 
+constexpr Range copies_range = {1, 1000};
+
+// Every --copies into `render`; the complaint, if there is one.
+std::optional<std::string> take_copies(const std::vector<std::string>& all, Render& render) {
+    bool for_all = false;
+    for (const std::string& text : all) {
+        const auto equals = text.rfind('=');
+        const bool of_one = equals != std::string::npos;
+        const std::string number = of_one ? text.substr(equals + 1) : text;
+        const auto count = whole(number, copies_range);
+        if (!count) return not_whole("--copies", number, copies_range);
+        if (of_one && equals == 0) return "--copies needs an id before the =: --copies sloe-shaker=" + number;
+        if (of_one) {
+            render.copies_of.push_back({text.substr(0, equals), *count});
+            continue;
+        }
+        if (for_all) return "--copies can be given only once without an id; for one label write --copies sloe-shaker=4";
+        for_all = true;
+        render.copies = *count;
+    }
+    return std::nullopt;
+}
+
+// --skip and --used into `render`; the complaint, if there is one.
+std::optional<std::string> take_used(const Typed& typed, Render& render) {
+    constexpr Range skip_range = {0, most_cells};
+    const auto skip = whole(typed.skip, skip_range);
+    if (!skip) return not_whole("--skip", typed.skip, skip_range);
+    if (!typed.used.empty()) {
+        const auto used = parse_cells(typed.used);
+        if (!used) {
+            return "--used takes the cells that are used up, counted row by row from 1, such as 1-4,7,12, not " +
+                   in_quotes(typed.used);
+        }
+        render.used = *used;
+    }
+    for (int cell = 1; cell <= *skip; ++cell)
+        render.used.insert(cell);
+    return std::nullopt;
+}
+
+std::optional<std::string> take_backs(const std::string& text, Render& render) {
+    if (text.empty()) return std::nullopt;
+    constexpr std::array known = {std::pair{"long-edge", Backs::long_edge}, std::pair{"short-edge", Backs::short_edge},
+                                  std::pair{"by-hand", Backs::by_hand},
+                                  std::pair{"by-hand-reversed", Backs::by_hand_reversed}};
+    std::string word = lower_case(text);
+    std::ranges::replace(word, ' ', '-');
+    for (const auto& [name, backs] : known) {
+        if (word == name) render.backs = backs;
+    }
+    if (render.backs) return std::nullopt;
+    return "--backs takes long-edge, short-edge, by-hand or by-hand-reversed, not " + in_quotes(text);
+}
+
+// What render and proof have in common.
+std::variant<Render, Misuse> read_sheets(const std::string& name, const Typed& typed) {
+    Render render{typed.layout, typed.folder, typed.output, Format::pdf, typed.only};
+    for (const auto& complaint :
+         {take_copies(typed.copies, render), take_used(typed, render), take_backs(typed.backs, render)}) {
+        if (complaint) return misuse(name, *complaint);
+    }
+    render.piles = typed.piles;
+    render.changed = typed.changed;
+    render.remember = typed.remember;
+    if (!typed.stock.empty()) render.stock = typed.stock;
+    render.date = date_of(typed);
+    render.mono = typed.mono;
+    return render;
+}
+
 std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
     const std::string name = "render";
     if (typed.layout.empty() || typed.folder.empty()) {
@@ -178,21 +281,24 @@ std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
         return misuse(name, "the file to write ends in .pdf, .png or .svg, and " + in_quotes(typed.output) +
                                 " does not: -o tags.pdf");
     }
-    constexpr Range copies_range = {1, 1000};
-    const auto copies = whole(typed.copies, copies_range);
-    if (!copies) return misuse(name, not_whole("--copies", typed.copies, copies_range));
-    constexpr Range skip_range = {0, 999};
-    const auto skip = whole(typed.skip, skip_range);
-    if (!skip) return misuse(name, not_whole("--skip", typed.skip, skip_range));
     constexpr Range dpi_range = {30, 1200};
     const auto dpi = whole(typed.dpi, dpi_range);
     if (!dpi) return misuse(name, not_whole("--dpi", typed.dpi, dpi_range));
+    auto read = read_sheets(name, typed);
+    if (const auto* wrong = std::get_if<Misuse>(&read)) return *wrong;
+    auto& render = std::get<Render>(read);
+    render.format = *format;
+    render.dpi = *dpi;
+    return Command{std::move(render)};
+}
 
-    Render render{typed.layout, typed.folder, typed.output, *format, typed.only, *copies,
-                  *skip,        {},           {},           *dpi,    typed.mono};
-    if (!typed.stock.empty()) render.stock = typed.stock;
-    render.date = date_of(typed);
-    return Command{render};
+std::variant<Command, Answer, Misuse> read_proof(const Typed& typed) {
+    const std::string name = "proof";
+    if (typed.layout.empty() || typed.folder.empty())
+        return misuse(name, "proof needs the name of a layout and your folder: dyeleaf proof hang-tag my-studio");
+    auto read = read_sheets(name, typed);
+    if (const auto* wrong = std::get_if<Misuse>(&read)) return *wrong;
+    return Command{ShowProof{std::move(std::get<Render>(read))}};
 }
 
 std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
@@ -206,6 +312,7 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
 std::variant<Command, Answer, Misuse> read_command(const std::string& name, const Typed& typed) {
     if (!typed.date.empty() && !date_of(typed)) return misuse(name, not_a_day(typed.date));
     if (name == "render") return read_render(typed);
+    if (name == "proof") return read_proof(typed);
     if (name == "facts") return read_facts(typed);
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};

@@ -2,9 +2,11 @@
 #pragma once
 
 #include "base/date.h"
+#include "records/records.h"
 
 #include <filesystem>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -21,18 +23,32 @@ struct CheckFolder {
     std::filesystem::path folder;
     std::optional<Date> date; // to the day
 };
+// --copies ID=N.
+struct CopiesOf {
+    std::string selector; // as --only takes it
+    int count = 1;        // 1 to 1000
+};
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml
     std::filesystem::path folder;
     std::filesystem::path output;
     Format format = Format::pdf;
-    std::vector<std::string> only; // empty: all
-    int copies = 1;                // 1 to 1000
-    int skip = 0;                  // 0 to 999
-    std::optional<std::string> stock;
-    std::optional<Date> date; // to the day
-    int dpi = 300;            // 30 to 1200
-    bool mono = false;        // in black and greys
+    std::vector<std::string> only;        // empty: all
+    int copies = 1;                       // of each label, 1 to 1000
+    std::vector<CopiesOf> copies_of = {}; // of some of them; later ones count
+    std::set<int> used = {};              // cells of the first sheet, row by row from 1
+    bool piles = false;                   // in order down through the sheets
+    std::optional<Backs> backs = {};      // none: what the studio says
+    bool changed = false;                 // only what looks otherwise than when it was last remembered
+    bool remember = false;                // note what is printed
+    std::optional<std::string> stock = {};
+    std::optional<Date> date = {}; // to the day
+    int dpi = 300;                 // 30 to 1200
+    bool mono = false;             // in black and greys
+};
+// What would be printed; nothing is written.
+struct ShowProof {
+    Render sheets; // without an output
 };
 struct ListFolder {
     std::filesystem::path folder;
@@ -52,7 +68,8 @@ struct ShowLayouts {
 struct ShowStocks {
     std::optional<std::filesystem::path> folder;
 };
-using Command = std::variant<NewFolder, CheckFolder, Render, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;
+using Command =
+    std::variant<NewFolder, CheckFolder, Render, ShowProof, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

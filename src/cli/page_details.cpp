@@ -15,7 +15,7 @@ std::string page_label(const PrintRun& run, std::size_t sheet, Side side) {
 
 std::string entry(const PrintRun& run, std::size_t sheet, Side side) {
     const std::vector<Slot>& slots = run.plans[sheet].slots;
-    if (side == Side::back || slots.empty()) return {};
+    if (side != Side::front || slots.empty()) return {};
     const std::string& first = run.items[slots.front().label].id;
     if (run.stock.page_per_label) {
         const bool copy = sheet > 0 && run.plans[sheet - 1].slots.front().label == slots.front().label;

@@ -15,10 +15,6 @@
 
 namespace dyeleaf {
 
-// The records of one folder, or nothing where the folder cannot be read at all. Fit to print only while there are no
-// errors.
-std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics);
-
 // What would embarrass the dyer on paper, and the languages that her studio asks for. Requires: records without errors.
 void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics);
 
@@ -34,14 +30,17 @@ struct OutputFile {
     std::string bytes;
 };
 struct Rendering {
-    std::vector<OutputFile> files; // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
-    std::string summary;           // "12 tags on 2 sheets (a4-card)"
+    std::vector<OutputFile> files;    // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
+    std::optional<OutputFile> note;   // of what is printed, to be written after them
+    std::string summary;              // "12 tags on 2 sheets (a4-card)"
+    std::vector<std::string> remarks; // lines to say after it
 };
 
 // Called before each sheet with its number, from 1, and how many there are.
 using Progress = std::function<void(std::size_t sheet, std::size_t sheets)>;
 
-// The whole way from the folder to the printed sheets; nothing where the diagnostics have errors.
+// The whole way from the folder to the printed sheets; nothing where the diagnostics have errors. No files where
+// nothing has changed.
 std::optional<Rendering> render(const Render& request, const Library& library, const Date& today,
                                 const Progress& progress, Diagnostics& diagnostics);
 

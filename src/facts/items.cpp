@@ -28,14 +28,15 @@ std::string card_id(const CardView& card, bool grouped) {
 }
 
 std::vector<Item> dye_items(const Records& records, const std::optional<Grouping>& grouping, const Selection& selection,
-                            const Facts& studio, const Date& today, Diagnostics& diagnostics) {
+                            const Facts& studio, const Printing& printing, Diagnostics& diagnostics) {
     const Dyes wanted = select_dyes(records, selection, diagnostics);
     std::vector<Item> items;
     for (CardView& card : grouping ? shared_cards(records, wanted, *grouping) : single_cards(records, wanted)) {
         for (const Dye* dye : card.dyes)
-            check_dye(records, *dye, today, diagnostics);
+            check_dye(records, *dye, printing.today, diagnostics);
         const Dye& first = *card.dyes.front();
         Item item{card_id(card, grouping.has_value()), {}, first.spot};
+        if (!printing.counted) card.number = card.count = 1;
         if (grouping) {
             item.facts = Facts::of(std::move(card), card_vocabulary()).within(studio);
         } else {
@@ -143,7 +144,7 @@ std::vector<Item> make_items(const Records& records, ItemKind kind, const std::o
     const Facts studio = Facts::of(StudioView{&records.studio, printing.today}, studio_vocabulary())
                              .printed(printing.manner, printing.second);
     switch (kind) {
-    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, printing.today, diagnostics);
+    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, printing, diagnostics);
     case ItemKind::jars: return jar_items(records, selection, studio, printing.today, diagnostics);
     case ItemKind::skeins: return skein_items(records, selection, studio, printing.today, diagnostics);
     case ItemKind::lots: return lot_items(records, selection, studio, printing.today, diagnostics);

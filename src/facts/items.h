@@ -27,6 +27,7 @@ struct Printing {
     Manner manner;
     const Language* second = nullptr; // beside the first, where a layout asks for it
     Date today;                       // what "date printed" says
+    bool counted = true;              // cards know their place in the set; no: to compare one with an older one
 };
 
 struct Item {

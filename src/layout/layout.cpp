@@ -2,6 +2,7 @@
 
 #include "base/words.h"
 #include "layout/check_label.h"
+#include "layout/check_play.h"
 #include "layout/fill.h"
 #include "layout/marks.h"
 #include "layout/place.h"
@@ -69,28 +70,38 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
                                               const Typesetter& typesetter, Diagnostics& diagnostics) {
     auto list = std::make_shared<DisplayList>();
     list->size = size;
+    // Punched, folded and stuck with the front up: marks on a back that lands off its front would stay to be seen.
+    const bool is_back = design.back && &root == &*design.back;
     std::vector<Forbidden> forbidden;
+    const auto forbid = [&](Rect rect, const std::string& what) {
+        forbidden.push_back({is_back ? mirrored(rect, size) : rect, what});
+    };
+    const auto mark = [&](DisplayItem drawn) {
+        if (!is_back) list->items.push_back(std::move(drawn));
+    };
     for (const Hole& hole : design.holes) {
-        forbidden.push_back({grown(hole_rect(hole, size), hole.clear), "a hole or too close to it"});
-        for (DisplayItem& mark : draw_hole(hole, size))
-            list->items.push_back(std::move(mark));
+        const Length clear = is_back ? larger(hole.clear, back_play) : hole.clear;
+        forbid(grown(hole_rect(hole, size), clear), "a hole or too close to it");
+        for (DisplayItem& drawn : draw_hole(hole, size))
+            mark(std::move(drawn));
     }
     for (const Fold& fold : design.folds) {
         if (const auto at = required(fold.at, item, diagnostics)) {
-            list->items.push_back(draw_fold(fold.from, *at, size));
-            forbidden.push_back({fold_line(fold.from, *at, size), "a fold"});
+            mark(draw_fold(fold.from, *at, size));
+            forbid(fold_line(fold.from, *at, size), "a fold");
         }
     }
     if (design.overlap) {
         if (const auto depth = required(design.overlap->depth, item, diagnostics)) {
-            list->items.push_back(draw_overlap(design.overlap->edge, *depth, size));
-            forbidden.push_back({edge_strip(design.overlap->edge, *depth, size), "the strip that is stuck over"});
+            mark(draw_overlap(design.overlap->edge, *depth, size));
+            forbid(edge_strip(design.overlap->edge, *depth, size), "the strip that is stuck over");
         }
     }
     const auto filled = fill(root, item.facts);
     if (!filled) return list;
     Placement placement = best_placement(*filled, size, design.shape, typesetter);
     check_label(design, item, size, placement, forbidden, diagnostics);
+    if (is_back) check_play(design, item, size, placement, diagnostics);
     for (DisplayItem& drawn : placement.list.items)
         list->items.push_back(std::move(drawn));
     return list;

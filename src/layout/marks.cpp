@@ -50,6 +50,10 @@ Rect fold_line(Edge from, Length at, Size size) {
     return {};
 }
 
+Rect mirrored(Rect rect, Size size) {
+    return {{size.width - rect.right(), rect.top()}, rect.size};
+}
+
 std::vector<DisplayItem> draw_hole(const Hole& hole, Size size) {
     const Point centre = hole_rect(hole, size).centre();
     constexpr Length arm = mm(0.8);

@@ -16,6 +16,9 @@ Rect edge_strip(Edge edge, Length depth, Size size);
 // The line along which a label is folded, as a sliver.
 Rect fold_line(Edge from, Length at, Size size);
 
+// A place on the front of a label of `size` as it is seen from its back, turned over like a page.
+Rect mirrored(Rect rect, Size size);
+
 std::vector<DisplayItem> draw_hole(const Hole& hole, Size size);
 // A dashed line across, `at` from the edge.
 DisplayItem draw_fold(Edge from, Length at, Size size);

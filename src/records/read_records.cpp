@@ -28,6 +28,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "acid",
     "added",
     "alternate",
+    "backs",
     "base",
     "bases",
     "batch",

@@ -39,6 +39,9 @@ enum class PutUp { skein, mini, cone, braid };
 enum class Spinning { combed, carded };
 enum class CareStyle { words, symbols, both }; // what tags say of care with
 enum class CareSource { mill, own_test };
+// How the paper comes to show its back: turned in the printer about one of its edges, or by hand, all fronts first; the
+// pile then comes back with its last sheet on top where the order is reversed.
+enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
 
 struct Studio {
@@ -56,6 +59,7 @@ struct Studio {
     std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
+    std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
     Spot spot;
 };
 

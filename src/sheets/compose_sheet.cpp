@@ -94,15 +94,17 @@ void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const s
 
 DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_ptr<const DisplayList>>& lists,
                           const std::vector<Trim>& trims, const Stock& stock, Side side, const DisplayList& caption) {
-    const auto seen = [&](Rect rect) { return side == Side::back ? mirrored(rect, plan.paper) : rect; };
+    const auto seen = [&](Rect rect) { return seen_on(side, rect, plan.paper); };
+    const Turn turn = side == Side::back_of_pad ? Turn::half : Turn::none;
     DisplayList sheet{plan.paper, {}};
     std::vector<Rect> places;
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
         places.push_back(seen({plan.slots[i].origin, trims[i].size}));
-        sheet.items.emplace_back(Group{lists[i], Transform::move(places[i].origin),
+        sheet.items.emplace_back(Group{lists[i], Transform::move(places[i].origin).after(turned(turn, trims[i].size)),
                                        visible_part(trims[i], bleed_on(stock, trims[i])), true});
     }
-    if (stock.page_per_label ? stock.page_marks : !stock.cells) draw_cut_marks(sheet, places, trims, stock);
+    const bool is_cut_here = !stock.cells && side == Side::front;
+    if (stock.page_per_label ? stock.page_marks : is_cut_here) draw_cut_marks(sheet, places, trims, stock);
     if (stock.page_per_label) return sheet;
 
     std::vector<Rect> taken = occupied(plan, trims, stock);

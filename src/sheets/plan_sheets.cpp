@@ -40,11 +40,29 @@ void warn_without_test_line(const std::vector<SheetPlan>& sheets, const std::vec
 }
 
 // Which label each place holds: copies of one label follow one another.
-std::vector<std::size_t> with_copies(std::size_t labels, int copies) {
+std::vector<std::size_t> with_copies(std::size_t labels, const std::vector<int>& copies) {
     std::vector<std::size_t> order;
     for (std::size_t label = 0; label < labels; ++label)
-        order.insert(order.end(), static_cast<std::size_t>(std::max(copies, 0)), label);
+        order.insert(order.end(), copies.empty() ? 1 : static_cast<std::size_t>(std::max(copies[label], 0)), label);
     return order;
+}
+
+// The same places, each with consecutive labels down through the sheets.
+void deal_into_piles(std::vector<SheetPlan>& sheets, const std::vector<std::size_t>& order) {
+    std::vector<Slot*> slots;
+    for (SheetPlan& sheet : sheets) {
+        for (Slot& slot : sheet.slots)
+            slots.push_back(&slot);
+    }
+    std::ranges::stable_sort(slots, {}, &Slot::number);
+    for (std::size_t i = 0; i < slots.size(); ++i)
+        slots[i]->label = order[i];
+}
+
+bool are_one_size(const std::vector<Trim>& labels) {
+    return std::ranges::all_of(labels, [&](const Trim& label) {
+        return near(label.size.width, labels.front().size.width) && near(label.size.height, labels.front().size.height);
+    });
 }
 
 std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
@@ -52,7 +70,7 @@ std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std
     std::vector<SheetPlan> sheets;
     for (const std::size_t label : order) {
         const Length rim = page_rim(stock, labels[label]);
-        sheets.push_back({grown({{}, labels[label].size}, rim).size, {{label, {rim, rim}}}});
+        sheets.push_back({grown({{}, labels[label].size}, rim).size, {{label, {rim, rim}, 1}}});
     }
     return sheets;
 }
@@ -79,28 +97,40 @@ bool match_cells(const std::vector<Trim>& labels, const Stock& stock, const Spot
     return all_match;
 }
 
-std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                  const Stock& stock, int skip, const Spot& at, Diagnostics& diagnostics) {
-    if (!match_cells(labels, stock, at, diagnostics)) return {};
-    const std::vector<Rect> cells = cell_rects(*stock.cells);
-    const std::size_t used = static_cast<std::size_t>(std::max(skip, 0));
-    if (used >= cells.size()) {
-        const std::string count = std::to_string(cells.size());
+// Whether every used cell is on the sheet, and not every one is used.
+bool leaves_room(const std::set<int>& used, int cells, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+    if (used.empty()) return true;
+    const std::string count = std::to_string(cells);
+    if (*used.rbegin() > cells) {
         diagnostics.error(at,
-                          "--skip " + std::to_string(skip) + " leaves nothing of the first sheet: " +
-                              in_quotes(stock.name) + " has " + count + " cells",
-                          "count the cells already used, row by row, on the first sheet only; a sheet that is used up "
-                          "needs no --skip");
-        return {};
+                          "there is no cell " + std::to_string(*used.rbegin()) + ": " + in_quotes(stock.name) +
+                              " has " + count + " cells",
+                          "count the cells that are used up row by row, from 1, on the first sheet only");
+        return false;
     }
+    if (static_cast<int>(used.size()) < cells) return true;
+    diagnostics.error(at, "all " + count + " cells of the first sheet are used up, by what --used and --skip say",
+                      "take a new sheet, and leave them away");
+    return false;
+}
+
+std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
+                                  const Stock& stock, const std::set<int>& used, const Spot& at,
+                                  Diagnostics& diagnostics) {
+    const std::vector<Rect> cells = cell_rects(*stock.cells);
+    const bool sound = match_cells(labels, stock, at, diagnostics);
+    if (!leaves_room(used, static_cast<int>(cells.size()), stock, at, diagnostics) || !sound) return {};
     std::vector<SheetPlan> sheets;
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        const std::size_t place = i + used;
-        if (sheets.empty() || place % cells.size() == 0) sheets.push_back({stock.paper, {}});
-        const Rect& cell = cells[place % cells.size()];
-        const Size size = labels[order[i]].size;
-        const Point centring = {(cell.size.width - size.width) / 2, (cell.size.height - size.height) / 2};
-        sheets.back().slots.push_back({order[i], cell.origin + centring});
+    for (auto label = order.begin(); label != order.end();) {
+        const bool is_first = sheets.empty();
+        SheetPlan& sheet = sheets.emplace_back(SheetPlan{stock.paper, {}});
+        for (int number = 1; number <= static_cast<int>(cells.size()) && label != order.end(); ++number) {
+            if (is_first && used.contains(number)) continue;
+            const Rect& cell = cells[static_cast<std::size_t>(number) - 1];
+            const Size size = labels[*label].size;
+            const Point centring = {(cell.size.width - size.width) / 2, (cell.size.height - size.height) / 2};
+            sheet.slots.push_back({*label++, cell.origin + centring, number});
+        }
     }
     return sheets;
 }
@@ -130,7 +160,7 @@ std::vector<Row> fill_rows(const std::vector<Trim>& labels, const std::vector<st
         if (rows.empty() || !fits(rows.back().size.width + gap + size.width, width)) rows.emplace_back();
         Row& row = rows.back();
         const Length x = row.slots.empty() ? Length{} : row.size.width + gap;
-        row.slots.push_back({label, {x, {}}});
+        row.slots.push_back({label, {x, {}}, 0});
         row.size = {x + size.width, larger(row.size.height, size.height)};
     }
     return rows;
@@ -150,7 +180,8 @@ std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vec
             y = {};
         }
         for (const Slot& slot : row.slots)
-            sheets.back().slots.push_back({slot.label, slot.origin + Point{{}, y}});
+            sheets.back().slots.push_back(
+                {slot.label, slot.origin + Point{{}, y}, static_cast<int>(sheets.back().slots.size()) + 1});
         block = {larger(block.width, row.size.width), larger(block.height, y + row.size.height)};
         y += row.size.height + stock.gap;
     }
@@ -215,18 +246,20 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
                                    const Spot& at, Diagnostics& diagnostics) {
     const std::vector<std::size_t> order = with_copies(labels.size(), options.copies);
     if (order.empty()) return {};
-    if (stock.cells) {
-        std::vector<SheetPlan> sheets = fill_cells(labels, order, stock, options.skip, at, diagnostics);
-        warn_without_test_line(sheets, labels, stock, at, diagnostics);
-        return sheets;
-    }
-    if (options.skip > 0) {
-        diagnostics.error(at, "--skip counts ready-cut cells, and " + in_quotes(stock.name) + " has none",
-                          "leave --skip away, or choose a stock with cells (`dyeleaf stocks` lists them)");
+    if (!stock.cells && !options.used.empty()) {
+        diagnostics.error(at, "--used and --skip count ready-cut cells, and " + in_quotes(stock.name) + " has none",
+                          "leave them away, or choose a stock with cells (`dyeleaf stocks` lists them)");
         return {};
     }
     if (stock.page_per_label) return page_per_label(labels, order, stock);
-    std::vector<SheetPlan> sheets = cut_from_card(labels, order, stock, at, diagnostics);
+    if (options.piles && !are_one_size(labels)) {
+        diagnostics.error(at, "labels of different sizes cannot be cut as one pile",
+                          "leave --piles away, or print those of one size at a time with --only");
+        return {};
+    }
+    std::vector<SheetPlan> sheets = stock.cells ? fill_cells(labels, order, stock, options.used, at, diagnostics)
+                                                : cut_from_card(labels, order, stock, at, diagnostics);
+    if (options.piles) deal_into_piles(sheets, order);
     warn_without_test_line(sheets, labels, stock, at, diagnostics);
     return sheets;
 }

@@ -51,8 +51,13 @@ std::vector<Rect> occupied(const SheetPlan& plan, const std::vector<Trim>& trims
     return places;
 }
 
-Rect mirrored(Rect rect, Size paper) {
-    return {{paper.width - rect.right(), rect.top()}, rect.size};
+Rect seen_on(Side side, Rect rect, Size paper) {
+    switch (side) {
+    case Side::back: return {{paper.width - rect.right(), rect.top()}, rect.size};
+    case Side::back_of_pad: return {{rect.left(), paper.height - rect.bottom()}, rect.size};
+    case Side::front: break;
+    }
+    return rect;
 }
 
 } // namespace dyeleaf

@@ -29,7 +29,7 @@ std::vector<Rect> cell_rects(const CellGrid& grid);
 // `trims[i]` belongs to `plan.slots[i]`.
 std::vector<Rect> occupied(const SheetPlan& plan, const std::vector<Trim>& trims, const Stock& stock);
 
-// The same place seen from the back of the paper.
-Rect mirrored(Rect rect, Size paper);
+// A place on the front of the paper as it is seen on this side of it.
+Rect seen_on(Side side, Rect rect, Size paper);
 
 } // namespace dyeleaf

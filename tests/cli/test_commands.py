@@ -193,7 +193,11 @@ class Render(Commands):
 
     def test_it_says_what_it_made(self):
         self.studio()
-        self.assertEqual(self.render().stdout, "5 tags on 1 sheet (a4-3x7-63x38)\nwrote out.pdf\n")
+        self.assertEqual(
+            self.render().stdout,
+            "5 tags on 1 sheet (a4-3x7-63x38)\n"
+            "the last sheet then has 16 free cells: use it next time with --used 1-5\nwrote out.pdf\n",
+        )
         self.assertEqual(self.files(), ["out.pdf"])
 
     def test_only_and_copies(self):
@@ -209,6 +213,129 @@ class Render(Commands):
         self.assertIn("5 tags on 2 sheets (a4-3x7-63x38), 1 warning\n", result.stdout)
         self.assertIn("laser printer", result.stderr)
         self.assertIn("21 cells", self.render("--skip", "21", status=PROBLEMS).stderr)
+
+    def test_used_cells_stay_free(self):
+        self.studio()
+        result = self.render("--used", "1-4,7,12-19")
+        self.assertIn("5 tags on 1 sheet (a4-3x7-63x38), 1 warning\n", result.stdout)
+        self.assertIn("3 free cells: use it next time with --used 1-10,12-19", result.stdout)
+        self.assertIn("laser printer", result.stderr)
+        self.assertNotIn("free cell", self.render("--used", "1-16").stdout)  # then the sheet is full
+        self.assertIn("there is no cell 22", self.render("--used", "3,22", status=PROBLEMS).stderr)
+        self.assertIn("all 21 cells", self.render("--used", "1-21", status=PROBLEMS).stderr)
+        result = self.render("--used", "1", "--stock", "a4-card", status=PROBLEMS)
+        self.assertIn("count ready-cut cells, and “a4-card” has none", result.stderr)
+        self.assertIn("--used takes the cells", self.render("--used", "4-1", status=WRONG_USAGE).stderr)
+
+    def test_copies_of_one(self):
+        self.studio()
+        self.assertIn("9 tags on", self.render("--copies", "26-117:3=5").stdout)
+        self.assertIn("18 tags on", self.render("--copies", "3", "--copies", "26-117:1-2=4", "--copies", "26-117:2=5").stdout)
+        self.assertIn("15 tags on", self.render("--copies", "Hedge in October=3").stdout)
+        self.assertIn("did you mean “26-117”", self.render("--copies", "26-171=2", status=PROBLEMS).stderr)
+        result = self.render("--only", "26-117:1", "--copies", "26-117:2=2", status=PROBLEMS)
+        self.assertIn("“26-117:2” is not among what --only chooses", result.stderr)
+        result = self.render("--copies", "sloe=2", layout="dye-cards", status=PROBLEMS)
+        self.assertIn("several dyes on one card", result.stderr)
+
+    def test_piles_hold_consecutive_tags(self):
+        self.studio()
+        stock = self.studio_folder() / "layouts" / "stocks" / "two.yaml"
+        stock.write_text(
+            "stock: two\npaper: A4\ncells: {columns: 1, rows: 2, width: 63.5 mm, height: 38.1 mm, left: 20 mm, "
+            "top: 20 mm, down: 60 mm}\n", encoding="utf-8")
+        cells = [line.split()[:3] for line in self.proof("--piles", "--stock", "two").stdout.splitlines() if "26-117:" in line]
+        self.assertEqual(cells, [
+            ["1", "1", "26-117:1"], ["1", "2", "26-117:4"],
+            ["2", "1", "26-117:2"], ["2", "2", "26-117:5"],
+            ["3", "1", "26-117:3"],
+        ])
+
+    def proof(self, *options, status=ALL_WELL, layout="small"):
+        return self.expect(status, "proof", layout, "studio", *DAY, *options)
+
+    def test_a_proof_lists_everything_and_writes_nothing(self):
+        self.studio(layout=LAYOUT.replace("size: 9 pt", "size: 40 pt, smallest: 40 pt, lines: 1"))
+        before = sorted(path for path in self.here.rglob("*"))
+        result = self.proof("--used", "2", "--copies", "26-117:1=2", "--only", "26-117:1-2")
+        self.assertEqual(sorted(path for path in self.here.rglob("*")), before)
+        self.assertEqual(
+            result.stdout,
+            "small: 3 tags on 1 sheet (a4-3x7-63x38), 1 warning\n"
+            "the last sheet then has 17 free cells: use it next time with --used 1-4\n\n"
+            "  SHEET  CELL  LABEL             SIZE\n"
+            "  1      1     26-117:1, 1 of 2  63.5 × 38.1 mm\n"
+            "           warning: the text “Hedge in October” does not fit at its smallest size and is cut with … "
+            "(studio/layouts/small.yaml:12)\n"
+            "  1      3     26-117:1, 2 of 2  63.5 × 38.1 mm\n"
+            "  1      4     26-117:2          63.5 × 38.1 mm\n"
+            "           warning: the text “Hedge in October” does not fit at its smallest size and is cut with … "
+            "(studio/layouts/small.yaml:12)\n",
+        )
+        self.assertIn("laser printer", result.stderr)
+
+    def test_a_proof_of_what_cannot_be_printed(self):
+        self.studio()
+        result = self.proof("--used", "22", status=PROBLEMS)
+        self.assertEqual(result.stdout, "")
+        self.assertIn("there is no cell 22", result.stderr)
+        self.assertIn("there is no option “--output", self.expect(WRONG_USAGE, "proof", "small", "studio", "--output=x.pdf").stderr)
+
+    def test_only_what_has_changed(self):
+        folder = self.studio()
+        result = self.render("--changed")
+        self.assertIn("5 tags on 1 sheet", result.stdout)
+        self.assertIn("0 tags left out: unchanged since last remembered; once these are printed", result.stdout)
+        self.assertFalse((folder / "printed.txt").exists())  # kept only where it is asked for
+        result = self.render("--changed", "--remember", "--only", "26-117:1-3")
+        self.assertIn("remembered in studio/printed.txt\n", result.stdout)
+        result = self.render("--changed")
+        self.assertIn("2 tags on 1 sheet", result.stdout)
+        self.assertIn("3 tags left out", result.stdout)
+        self.render("--remember")
+
+        (self.here / "out.pdf").write_text("old", encoding="utf-8")
+        result = self.expect(ALL_WELL, "render", "small", "studio", "-o", "out.pdf", "--date", "2027-01-01", "--changed")
+        self.assertEqual(
+            result.stdout, "nothing to print\n5 tags left out: unchanged since last remembered\n"
+        )
+        self.assertEqual((self.here / "out.pdf").read_text(encoding="utf-8"), "old")
+        # A file that was only touched, or changed in what does not print, is no change.
+        (folder / "records.yaml").write_text(RECORDS + "\n# a remark\n", encoding="utf-8")
+        self.assertIn("nothing to print", self.render("--changed").stdout)
+        (folder / "records.yaml").write_text(RECORDS.replace("Hedge in", "Hedge late in"), encoding="utf-8")
+        self.assertIn("5 tags on", self.render("--changed").stdout)
+        # Taken back, it is as it was printed.
+        (folder / "records.yaml").write_text(RECORDS, encoding="utf-8")
+        self.assertIn("nothing to print", self.render("--changed").stdout)
+        layout = folder / "layouts" / "small.yaml"
+        layout.write_text(LAYOUT.replace("size: 9 pt", "size: 10 pt"), encoding="utf-8")
+        self.assertIn("5 tags on", self.render("--changed").stdout)
+        self.assertIn("5 tags on", self.proof("--changed").stdout)
+
+    def test_a_new_dye_does_not_change_the_other_cards(self):
+        folder = self.studio()
+        self.render("--remember", layout="dye-card")
+        more = RECORDS.replace("dyes:\n", "dyes:\n  - {id: haw, name: Haw, line: Fenlight acid, form: powder}\n")
+        (folder / "records.yaml").write_text(more, encoding="utf-8")
+        result = self.render("--changed", layout="dye-card")
+        self.assertIn("1 card on 1 sheet", result.stdout)
+        self.assertIn("2 cards left out", result.stdout)
+
+    def test_nothing_is_remembered_of_what_was_not_written(self):
+        folder = self.studio()
+        self.render("--remember", output="nowhere/out.pdf", status=PROBLEMS)
+        self.assertFalse((folder / "printed.txt").exists())
+
+    def test_a_spoilt_note_costs_paper_not_sense(self):
+        folder = self.studio()
+        self.render("--remember")
+        note = folder / "printed.txt"
+        lines = note.read_text(encoding="utf-8").splitlines(keepends=True)
+        note.write_text("".join(lines[:-1]) + lines[-1][:20], encoding="utf-8")
+        result = self.render("--changed")
+        self.assertIn("1 tag on 1 sheet", result.stdout)
+        self.assertRegex(result.stderr, r"studio/printed\.txt:7:1: warning: this line is not one that dyeleaf wrote")
 
     def test_another_stock_can_be_named(self):
         self.studio()
@@ -328,6 +455,35 @@ class Render(Commands):
         result = self.render("--dpi", "40", output="tag.png")
         self.assertIn("5 tags on 1 sheet, front and back, flip on the long edge (a4-3x7-63x38)", result.stdout)
         self.assertEqual(self.files(), ["tag-1.png", "tag-2.png"])
+
+    BACK = "back:\n  column:\n    padding: 4 mm\n    holds:\n      - {text: back, style: body}\n"
+
+    def test_backs_are_turned_as_the_studio_or_the_command_says(self):
+        folder = self.studio(layout=LAYOUT + self.BACK)
+        self.assertIn("flip on the short edge", self.render("--backs", "short-edge").stdout)
+        (folder / "records.yaml").write_text(RECORDS.replace("market:", "backs: short edge, market:"), encoding="utf-8")
+        self.assertIn("flip on the short edge", self.render().stdout)
+        self.assertIn("flip on the long edge", self.render("--backs", "long-edge").stdout)
+        result = self.render("--backs", "by-hand", "--stock", "a4-3x3-54x86", status=PROBLEMS)
+        self.assertIn("63.5 × 38.1 mm", result.stderr)
+        result = self.render("--backs", "by-hand", "--copies", "10")
+        self.assertIn("50 tags on 3 sheets, front and back (a4-3x7-63x38)\nprint pages 1 to 3, turn the pile over on its "
+                      "long edge, print pages 4 to 6\n", result.stdout)
+        self.assertIn("--backs takes", self.render("--backs", "sideways", status=WRONG_USAGE).stderr)
+
+    def test_backs_of_a_layout_without(self):
+        self.studio()
+        self.assertIn("the layout “small” has no back", self.render("--backs", "long-edge").stderr)
+
+    def test_a_back_too_near_its_edge(self):
+        self.studio(layout=LAYOUT + self.BACK.replace("4 mm", "1 mm"))
+        self.assertIn("comes closer than 2 mm to the edge on the back", self.render().stderr)
+
+    def test_a_back_with_too_little_paper_to_run_on_to(self):
+        folder = self.studio(layout=LAYOUT.replace("38.1 mm}", "38.1 mm, bleed: 3 mm}") + self.BACK)
+        (folder / "layouts" / "stocks" / "tight.yaml").write_text("stock: tight\npaper: A4\ngap: 3 mm\n", encoding="utf-8")
+        self.assertEqual(self.render("--stock", "a4-card").stderr, "")
+        self.assertIn("“tight” leaves 1.5 mm for colours that run past the edge", self.render("--stock", "tight").stderr)
 
     def test_nothing_but_complaints_is_said_where_nobody_watches(self):
         self.studio()

@@ -293,6 +293,118 @@ class Papers(unittest.TestCase):
                 self.assertLessEqual(float(result.stderr.split()[0]), 60, "run examples/pictures/make.sh")
 
 
+# Shapes that fill the cells of each bundled stock; on plain card a tag that stands and a strip that lies.
+SHAPES = {
+    "a4-3x3-54x86": ["{width: 54 mm, height: 86 mm}"],
+    "a4-3x7-63x38": ["{width: 63.5 mm, height: 38.1 mm}"],
+    "a4-4x6-round-38": ["{round: 38 mm}"],
+    "letter-3x10-67x25": ["{width: 2.625 in, height: 1 in}"],
+    "uneven": ["{width: 70 mm, height: 30 mm}"],
+}
+# The bundled stocks are alike on either side of their middle; this one is not, and lies.
+UNEVEN = """
+stock: uneven
+paper: A4
+sideways: yes
+margin: 5 mm
+cells: {columns: 3, rows: 4, width: 70 mm, height: 30 mm, left: 8 mm, top: 31 mm, across: 81 mm, down: 34 mm}
+"""
+ON_CARD = ["{width: 54 mm, height: 86 mm}", "{width: 150 mm, height: 50 mm}", "{width: 50 mm, height: 150 mm}"]
+NUMBERED = """
+layout: numbered
+for: skeins
+shape: SHAPE
+front: {column: {padding: 6 mm, holds: [{text: "F{skein.number}", style: {font: Inter}, align: centre}]}}
+back: {column: {padding: 6 mm, holds: [{text: "B{skein.number}", style: {font: Inter}, align: centre}]}}
+"""
+
+
+class BothSides(unittest.TestCase):
+    """Every skein's tag has its own number on both sides; the pages are laid on each other as the paper is."""
+
+    def setUp(self):
+        scratch = tempfile.TemporaryDirectory()
+        self.addCleanup(scratch.cleanup)
+        self.here = Path(scratch.name)
+
+    def pages(self, stock, shape, *options):
+        studio = self.here / "studio"
+        (studio / "layouts" / "stocks").mkdir(parents=True, exist_ok=True)
+        (studio / "layouts" / "stocks" / "uneven.yaml").write_text(UNEVEN, encoding="utf-8")
+        (studio / "layouts" / "numbered.yaml").write_text(NUMBERED.replace("SHAPE", shape), encoding="utf-8")
+        (studio / "records.yaml").write_text(
+            "studio: {name: Quillmoor Yarn Works}\n"
+            "bases: [{id: sock, name: Sock, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 420 m}}]\n"
+            'lots: [{id: "26-117", colourway: Hedge in October, base: sock, skeins: 32}]\n', encoding="utf-8")
+        pdf = self.here / "out.pdf"
+        run(PROGRAM, "render", "numbered", studio, "-o", pdf, "--stock", stock, "--date", DATE, *options)
+        return words_of(pdf)
+
+    @staticmethod
+    def numbers(page, letter):
+        """{number: centre of its word}, and the paper."""
+        size, words = page
+        return size, {
+            int(text[1:]): ((box[0] + box[2]) / 2, (box[1] + box[3]) / 2)
+            for text, box in words if re.fullmatch(letter + r"\d+", text)
+        }
+
+    def check_pair(self, front, back, edge, where):
+        (width, height), fronts = self.numbers(front, "F")
+        paper, backs = self.numbers(back, "B")
+        self.assertEqual((width, height), paper, where)
+        self.assertTrue(fronts, where)
+        self.assertEqual(set(fronts), set(backs), where)
+        # About an upright edge the paper turns like a page, about a lying one like the sheet of a pad.
+        upright = (edge == "long") == (width <= height)
+        for number, (x, y) in fronts.items():
+            seen_x, seen_y = backs[number]
+            behind = (width - seen_x, seen_y) if upright else (seen_x, height - seen_y)
+            self.assertAlmostEqual(x, behind[0], delta=0.2, msg=f"{where}, tag {number}")
+            self.assertAlmostEqual(y, behind[1], delta=0.2, msg=f"{where}, tag {number}")
+
+    def test_backs_lie_behind_their_fronts(self):
+        stocks = sorted(path.stem for path in (ROOT / "layouts" / "stocks").glob("*.yaml"))
+        for stock in [*stocks, "uneven"]:
+            for shape in SHAPES.get(stock, ON_CARD):
+                for edge in ("long", "short"):
+                    pages = self.pages(stock, shape, "--backs", f"{edge}-edge")
+                    self.assertEqual(0, len(pages) % 2)
+                    for front, back in zip(pages[::2], pages[1::2]):
+                        self.check_pair(front, back, edge, f"{stock} {shape} {edge}")
+
+    def test_by_hand_all_fronts_come_first(self):
+        for how in ("by-hand", "by-hand-reversed"):
+            pages = self.pages("a4-3x3-54x86", "{width: 54 mm, height: 86 mm}", "--backs", how)
+            self.assertEqual(8, len(pages))
+            backs = pages[4:] if how == "by-hand" else pages[:3:-1]
+            for front, back in zip(pages[:4], backs):
+                self.check_pair(front, back, "long", how)
+
+    def test_used_cells_stay_empty_on_both_sides(self):
+        front, back, *_ = self.pages("a4-3x3-54x86", "{width: 54 mm, height: 86 mm}", "--used", "1,5-9")
+        self.check_pair(front, back, "long", "used")
+        self.assertEqual({1, 2, 3}, set(self.numbers(front, "F")[1]))
+        # Cells 2 to 4: 60 mm and 92 mm apart from a first one at 18 and 11 mm; the words stand in their middle.
+        centres = self.numbers(front, "F")[1]
+        for number, x in ((1, 18 + 60 + 27), (2, 18 + 120 + 27), (3, 18 + 27)):
+            self.assertAlmostEqual(x, centres[number][0], delta=0.2)
+        self.assertAlmostEqual(92, centres[3][1] - centres[1][1], delta=0.05)
+
+    def test_piles(self):
+        pages = self.pages("a4-3x3-54x86", "{width: 54 mm, height: 86 mm}", "--piles")
+        fronts = [self.numbers(page, "F")[1] for page in pages[::2]]
+        # 32 tags on 9 + 9 + 9 + 5: at each place consecutive numbers down through the pile.
+        piles = {}
+        for sheet in fronts:
+            for number, (x, y) in sheet.items():
+                piles.setdefault((round(y), round(x)), []).append(number)
+        self.assertEqual(list(range(1, 33)), [number for place in sorted(piles) for number in piles[place]])
+        self.assertEqual([4] * 5 + [3] * 4, [len(piles[place]) for place in sorted(piles)])
+        for front, back in zip(pages[::2], pages[1::2]):
+            self.check_pair(front, back, "long", "piles")
+
+
 def draw(pdf, picture):
     run("pdftoppm", "-r", "60", "-f", "1", "-l", "1", "-singlefile", "-png", pdf, picture.with_suffix(""))
 

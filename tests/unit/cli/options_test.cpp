@@ -65,7 +65,12 @@ TEST_CASE("render has defaults", "[cli]") {
     CHECK(render.format == Format::pdf);
     CHECK(render.only.empty());
     CHECK(render.copies == 1);
-    CHECK(render.skip == 0);
+    CHECK(render.copies_of.empty());
+    CHECK(render.used.empty());
+    CHECK_FALSE(render.piles);
+    CHECK_FALSE(render.backs);
+    CHECK_FALSE(render.changed);
+    CHECK_FALSE(render.remember);
     CHECK_FALSE(render.stock);
     CHECK_FALSE(render.date);
     CHECK(render.dpi == 300);
@@ -78,10 +83,58 @@ TEST_CASE("render takes its options", "[cli]") {
                                        "--stock", "letter-card", "--date", "2026-11-02", "--dpi", "600"});
     CHECK(render.only == Words{"26-117", "26-118:2-4"});
     CHECK(render.copies == 3);
-    CHECK(render.skip == 5);
+    CHECK(render.used == std::set<int>{1, 2, 3, 4, 5});
     CHECK(render.stock == "letter-card");
     CHECK(render.date == Date{2026, 11, 2});
     CHECK(render.dpi == 600);
+}
+
+TEST_CASE("cells that are used up are listed, skipped, or both", "[cli]") {
+    CHECK(read_render({"--used", "1-4,7,12"}).used == std::set<int>{1, 2, 3, 4, 7, 12});
+    CHECK(read_render({"--used", "7", "--skip", "2"}).used == std::set<int>{1, 2, 7});
+    CHECK(complaint({"render", "a", "b", "-o", "x.pdf", "--used", "4-1"}) ==
+          "dyeleaf: --used takes the cells that are used up, counted row by row from 1, such as 1-4,7,12, not “4-1”");
+}
+
+TEST_CASE("copies are of all labels, or of some", "[cli]") {
+    const Render render = read_render({"--copies", "2", "--copies", "sloe=4", "--copies", "26-117:3=1"});
+    CHECK(render.copies == 2);
+    REQUIRE(render.copies_of.size() == 2);
+    CHECK(render.copies_of[0].selector == "sloe");
+    CHECK(render.copies_of[0].count == 4);
+    CHECK(render.copies_of[1].selector == "26-117:3");
+    const auto with = [](const std::string& value) {
+        return complaint({"render", "a", "b", "-o", "x.pdf", "--copies", value, "--copies", "3"});
+    };
+    CHECK(with("2") == "dyeleaf: --copies can be given only once without an id; for one label write --copies "
+                       "sloe-shaker=4");
+    CHECK(with("sloe=many") == "dyeleaf: --copies takes a whole number from 1 to 1000, not “many”");
+    CHECK(with("sloe=") == "dyeleaf: --copies takes a whole number from 1 to 1000, not “”");
+    CHECK(with("=2") == "dyeleaf: --copies needs an id before the =: --copies sloe-shaker=2");
+}
+
+TEST_CASE("backs are turned one way or another", "[cli]") {
+    CHECK(read_render({"--backs", "long-edge"}).backs == Backs::long_edge);
+    CHECK(read_render({"--backs", "Short edge"}).backs == Backs::short_edge);
+    CHECK(read_render({"--backs", "by-hand"}).backs == Backs::by_hand);
+    CHECK(read_render({"--backs", "by-hand-reversed"}).backs == Backs::by_hand_reversed);
+    CHECK(complaint({"render", "a", "b", "-o", "x.pdf", "--backs", "top"}) ==
+          "dyeleaf: --backs takes long-edge, short-edge, by-hand or by-hand-reversed, not “top”");
+}
+
+TEST_CASE("proof takes what render takes, and no file to write", "[cli]") {
+    const auto proof = std::get<ShowProof>(
+        std::get<Command>(read({"proof", "hang-tag", "my-studio", "--used", "2", "--piles", "--changed", "--mono"})));
+    CHECK(proof.sheets.layout == "hang-tag");
+    CHECK(proof.sheets.folder == "my-studio");
+    CHECK(proof.sheets.used == std::set<int>{2});
+    CHECK(proof.sheets.piles);
+    CHECK(proof.sheets.changed);
+    CHECK(proof.sheets.mono);
+    CHECK(complaint({"proof", "hang-tag"}) ==
+          "dyeleaf: proof needs the name of a layout and your folder: dyeleaf proof hang-tag my-studio");
+    CHECK_THAT(complaint({"proof", "a", "b", "-o", "x.pdf"}), Catch::Contains("there is no option “-o” for proof"));
+    CHECK_THAT(complaint({"proof", "a", "b", "--remember"}), Catch::Contains("there is no option “--remember”"));
 }
 
 TEST_CASE("--only takes one word, so that it may stand before the layout", "[cli]") {

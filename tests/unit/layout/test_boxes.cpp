@@ -7,6 +7,7 @@
 #include "sample_records.h"
 #include "symbols/symbols.h"
 
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 using namespace dyeleaf;
@@ -337,4 +338,28 @@ TEST_CASE("a label below what its layout is made for is warned of", "[layout]") 
     CHECK(found.front().severity == Severity::warning);
     CHECK(found.front().message ==
           "“sloe”: the label is 40 mm high, and the layout “small” is made for at least 52 mm");
+}
+
+TEST_CASE("a hole on the left of the front is on the right of the back, and marked on the front alone", "[layout]") {
+    const auto layout = [](const std::string& align) {
+        return "layout: t\nfor: dyes\nshape: {width: 40 mm, height: 30 mm}\n"
+               "holes:\n  - {x: 6 mm, y: 6 mm, diameter: 4 mm}\n"
+               "front: {blank: 1 mm}\n"
+               "back:\n  column:\n    padding: 3 mm\n    holds:\n"
+               "      - {text: \"{dye.name}\", style: {font: Inter, size: 8 pt}, align: " +
+               align + "}\n";
+    };
+    CHECK(complaints(layout("start")).empty());
+    const auto found = complaints(layout("end"));
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].message == "“sloe”: the text “Sloe” lies on a hole or too close to it");
+
+    Diagnostics diagnostics;
+    const auto design = design_of(layout("start"), diagnostics);
+    const Records records = sample_records();
+    const auto items = make_items(records, ItemKind::dyes, {}, {}, printing, diagnostics);
+    const PlacedLabel label = place_label(*design, items.front(), {mm(40), mm(30)}, typesetter(), diagnostics);
+    const auto is_line = [](const DisplayItem& drawn) { return std::holds_alternative<StrokePath>(drawn); };
+    CHECK(std::ranges::count_if(label.front->items, is_line) == 3); // the circle and its cross
+    CHECK(std::ranges::count_if(label.back->items, is_line) == 0);
 }

@@ -1,4 +1,5 @@
 #include "sheets/impose.h"
+#include "sheets/used_cells.h"
 
 #include <catch2/catch.hpp>
 
@@ -36,6 +37,14 @@ struct Planned {
         std::vector<std::size_t> result;
         for (const SheetPlan& sheet : sheets)
             result.push_back(sheet.slots.size());
+        return result;
+    }
+    [[nodiscard]] std::vector<std::size_t> order() const {
+        std::vector<std::size_t> result;
+        for (const SheetPlan& sheet : sheets) {
+            for (const Slot& slot : sheet.slots)
+                result.push_back(slot.label);
+        }
         return result;
     }
     [[nodiscard]] std::string message() const {
@@ -147,7 +156,7 @@ TEST_CASE("labels that need the sheet both ways are refused", "[sheets]") {
 }
 
 TEST_CASE("copies of one label follow one another", "[sheets]") {
-    const Planned planned = plan(labels(2, 85, 55), card(), {3, 0});
+    const Planned planned = plan(labels(2, 85, 55), card(), {{3, 3}, {}});
     REQUIRE(planned.counts() == Counts{6});
     Counts order;
     for (const Slot& slot : planned.sheets[0].slots)
@@ -157,11 +166,11 @@ TEST_CASE("copies of one label follow one another", "[sheets]") {
 
 TEST_CASE("no labels need no sheets", "[sheets]") {
     CHECK(plan({}, card()).sheets.empty());
-    CHECK(plan({}, cells(), {1, 4}).diagnostics.errors() == 0);
+    CHECK(plan({}, cells(), {{}, {1, 2, 3, 4}}).diagnostics.errors() == 0);
 }
 
 TEST_CASE("cells are filled row by row, after those already used", "[sheets]") {
-    const Planned planned = plan(labels(20, 60, 38), cells(), {1, 4});
+    const Planned planned = plan(labels(20, 60, 38), cells(), {{}, {1, 2, 3, 4}});
     REQUIRE(planned.counts() == Counts{17, 3});
     CHECK(near(planned.sheets[0].slots[0].origin.x, mm(10 + 65)));
     CHECK(near(planned.sheets[0].slots[0].origin.y, mm(15 + 38)));
@@ -169,18 +178,66 @@ TEST_CASE("cells are filled row by row, after those already used", "[sheets]") {
     CHECK(near(planned.sheets[1].slots[0].origin.y, mm(15)));
 }
 
+TEST_CASE("used cells lie anywhere on the first sheet", "[sheets]") {
+    const Planned planned = plan(labels(20, 60, 38), cells(), {{}, {1, 2, 3, 4, 7, 12}});
+    REQUIRE(planned.counts() == Counts{15, 5});
+    std::vector<int> numbers;
+    for (const Slot& slot : planned.sheets[0].slots)
+        numbers.push_back(slot.number);
+    CHECK(numbers == std::vector<int>{5, 6, 8, 9, 10, 11, 13, 14, 15, 16, 17, 18, 19, 20, 21});
+    CHECK(near(planned.sheets[0].slots[2].origin.x, mm(10 + 65))); // cell 8: the second of the third row
+    CHECK(near(planned.sheets[0].slots[2].origin.y, mm(15 + 2 * 38)));
+    CHECK(planned.sheets[1].slots[0].number == 1);
+}
+
 TEST_CASE("the last cell of a sheet may be the first that is free", "[sheets]") {
-    CHECK(plan(labels(2, 60, 38), cells(), {1, 20}).counts() == Counts{1, 1});
+    CHECK(plan(labels(2, 60, 38), cells(), {{}, *parse_cells("1-20")}).counts() == Counts{1, 1});
 }
 
-TEST_CASE("a skip past the last cell is refused", "[sheets]") {
-    const Planned planned = plan(labels(1, 60, 38), cells(), {1, 21});
-    CHECK(planned.sheets.empty());
-    CHECK(planned.message() == "--skip 21 leaves nothing of the first sheet: “cells” has 21 cells");
+TEST_CASE("a used cell past the last one is refused, and a sheet that is used up", "[sheets]") {
+    const Planned past = plan(labels(1, 60, 38), cells(), {{}, {3, 22}});
+    CHECK(past.sheets.empty());
+    CHECK(past.message() == "there is no cell 22: “cells” has 21 cells");
+    const Planned full = plan(labels(1, 60, 38), cells(), {{}, *parse_cells("1-21")});
+    CHECK(full.sheets.empty());
+    CHECK(full.message() == "all 21 cells of the first sheet are used up, by what --used and --skip say");
 }
 
-TEST_CASE("a skip is refused where there are no cells", "[sheets]") {
-    CHECK(plan(labels(1, 60, 38), card(), {1, 3}).message() == "--skip counts ready-cut cells, and “card” has none");
+TEST_CASE("used cells are refused where there are no cells", "[sheets]") {
+    CHECK(plan(labels(1, 60, 38), card(), {{}, {3}}).message() ==
+          "--used and --skip count ready-cut cells, and “card” has none");
+}
+
+TEST_CASE("each label has its own number of copies", "[sheets]") {
+    CHECK(plan(labels(3, 85, 55), card(), {{1, 4, 2}, {}}).order() == Counts{0, 1, 1, 1, 1, 2, 2});
+}
+
+TEST_CASE("in piles each place holds consecutive labels down through the sheets", "[sheets]") {
+    // Eight on a sheet, 22 in all: places 1 to 6 lie three deep, places 7 and 8 two deep.
+    const Planned planned = plan(labels(22, 85, 55), card(), {{}, {}, true});
+    REQUIRE(planned.counts() == Counts{8, 8, 6});
+    CHECK(planned.order() == Counts{0, 3, 6, 9,  12, 15, 18, 20, //
+                                    1, 4, 7, 10, 13, 16, 19, 21, //
+                                    2, 5, 8, 11, 14, 17});
+    for (const SheetPlan& sheet : planned.sheets) {
+        for (std::size_t i = 0; i < sheet.slots.size(); ++i)
+            CHECK(sheet.slots[i].origin == planned.sheets[0].slots[i].origin); // one cut through all
+    }
+}
+
+TEST_CASE("a pile under a used cell begins on the second sheet", "[sheets]") {
+    const Planned planned = plan(labels(40, 60, 38), cells(), {{}, {1, 2}, true});
+    REQUIRE(planned.counts() == Counts{19, 21});
+    CHECK(planned.sheets[1].slots[0].label == 0);
+    CHECK(planned.sheets[1].slots[1].label == 1);
+    CHECK(planned.sheets[0].slots[0].label == 2);
+    CHECK(planned.sheets[1].slots[2].label == 3);
+}
+
+TEST_CASE("labels of different sizes are no pile", "[sheets]") {
+    std::vector<Trim> wanted = labels(1, 60, 30);
+    wanted.push_back({{mm(50), mm(30)}, false, {}, {}});
+    CHECK(plan(wanted, card(), {{}, {}, true}).message() == "labels of different sizes cannot be cut as one pile");
 }
 
 TEST_CASE("a label within half a millimetre of the cell is centred in it", "[sheets]") {
@@ -205,7 +262,7 @@ TEST_CASE("a page per label is as large as the label and its bleed", "[sheets]")
     stock.page_per_label = true;
     std::vector<Trim> wanted = labels(1, 62, 29);
     wanted.push_back({{mm(40), mm(80)}, false, {}, mm(3)});
-    const Planned planned = plan(wanted, stock, {2, 0});
+    const Planned planned = plan(wanted, stock, {{2, 2}, {}});
     REQUIRE(planned.counts() == Counts{1, 1, 1, 1});
     CHECK(planned.sheets[1].paper == Size{mm(62), mm(29)});
     CHECK(planned.sheets[2].paper == Size{mm(46), mm(86)});

@@ -1,0 +1,261 @@
+#include "cli/job.h"
+
+#include "base/words.h"
+#include "cli/changes.h"
+#include "cli/two_sides.h"
+#include "layout/check_play.h"
+#include "layout/layout.h"
+#include "sheets/sheet_geometry.h"
+#include "sheets/used_cells.h"
+
+#include <algorithm>
+#include <numeric>
+#include <utility>
+
+namespace dyeleaf {
+
+namespace {
+
+struct Noun {
+    std::string_view one, many;
+};
+
+// What the dyer calls the thing that is made.
+Noun product_of(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::jars: return {"label", "labels"};
+    case ItemKind::skeins: return {"tag", "tags"};
+    case ItemKind::lots: return {"lot sheet", "lot sheets"};
+    case ItemKind::dyes:
+    case ItemKind::bases: break;
+    }
+    return {"card", "cards"};
+}
+
+std::string_view record_of(ItemKind kind) {
+    switch (kind) {
+    case ItemKind::dyes: return "dyes";
+    case ItemKind::jars: return "jars";
+    case ItemKind::skeins: return "skeins";
+    case ItemKind::lots: return "lots";
+    case ItemKind::bases: break;
+    }
+    return "bases";
+}
+
+std::optional<Stock> stock_for(const Render& request, const Design& design, const Library& library,
+                               Diagnostics& diagnostics) {
+    if (request.stock) return find_stock(*request.stock, {}, library, diagnostics);
+    if (!design.stock.empty()) return find_stock(design.stock, design.stock_spot, library, diagnostics);
+    diagnostics.error(design.spot, "the layout " + in_quotes(design.name) + " does not say which stock it is for",
+                      "write a line such as stock: a4-card, or choose one with --stock");
+    return std::nullopt;
+}
+
+std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items, Diagnostics& diagnostics) {
+    std::vector<Trim> trims;
+    for (const Item& item : items) {
+        if (const auto size = label_size(design, item, diagnostics))
+            trims.push_back({*size, design.shape.round, design.shape.corner, design.shape.bleed});
+    }
+    return trims;
+}
+
+// The stocks that would take these labels, for a dyer whose stock does not.
+std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const Library& library) {
+    std::vector<std::string> names;
+    for (const LibraryFile& file : find_stocks(library)) {
+        Diagnostics unheard;
+        const auto stock = read_stock_file(file, unheard);
+        if (stock && !plan_sheets(trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
+    }
+    return names;
+}
+
+std::vector<SheetPlan> plan(const Job& job, const Render& request, const Library& library, Diagnostics& diagnostics) {
+    Diagnostics planning;
+    const Spot at = request.stock ? Spot{} : job.design.spot;
+    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles}, at, planning);
+    std::string others;
+    if (planning.errors() > 0 && request.used.empty() && !request.piles) {
+        const auto names = stocks_that_take(job.trims, library);
+        if (!names.empty()) others = "; these take it: " + joined(names, ", ");
+    }
+    for (Diagnostic diagnostic : planning.sorted()) {
+        if (diagnostic.severity == Severity::error) diagnostic.help += others;
+        diagnostics.add(std::move(diagnostic));
+    }
+    return sheets;
+}
+
+// The ids of what one --copies ID=N names.
+std::vector<std::string> named(const CopiesOf& some, const Job& job, const Printing& printing,
+                               Diagnostics& diagnostics) {
+    Diagnostics naming;
+    const auto items =
+        make_items(job.records, job.design.items, job.design.grouping, Selection{{some.selector}}, printing, naming);
+    for (const Diagnostic& diagnostic : naming.sorted()) {
+        if (diagnostic.severity == Severity::error) diagnostics.add(diagnostic);
+    }
+    std::vector<std::string> ids;
+    for (const Item& item : items)
+        ids.push_back(item.id);
+    return ids;
+}
+
+std::vector<int> copies_of(const Job& job, const Render& request, const Printing& printing, Diagnostics& diagnostics) {
+    std::vector<int> copies(job.items.size(), request.copies);
+    for (const CopiesOf& some : request.copies_of) {
+        const std::string typed = "--copies " + some.selector + "=" + std::to_string(some.count);
+        if (job.design.grouping) {
+            diagnostics.error(
+                {}, typed + " cannot be told apart: " + in_quotes(job.design.name) + " puts several dyes on one card",
+                "write --copies " + std::to_string(some.count) + ", and choose the dyes with --only");
+            continue;
+        }
+        const auto ids = named(some, job, printing, diagnostics);
+        bool found = ids.empty(); // then it has been said what is wrong
+        for (std::size_t i = 0; i < job.items.size(); ++i) {
+            if (std::ranges::find(ids, job.items[i].id) == ids.end()) continue;
+            copies[i] = some.count;
+            found = true;
+        }
+        if (!found && !request.changed) {
+            diagnostics.error({}, in_quotes(some.selector) + " is not among what --only chooses",
+                              "choose it with another --only, or leave " + typed + " away");
+        }
+    }
+    return copies;
+}
+
+void note_backs(Job& job, const Render& request, Diagnostics& diagnostics) {
+    if (request.backs && !job.design.back) {
+        diagnostics.warning({},
+                            "--backs has nothing to turn: the layout " + in_quotes(job.design.name) + " has no back");
+    }
+    // Whoever takes labels page by page arranges the sheets, and turns them, otherwise than her own printer.
+    job.backs = request.backs || job.stock.page_per_label ? request.backs : job.records.studio.backs;
+}
+
+// A back that runs past the edge needs paper there to run on to.
+void check_bleed(const Job& job, Diagnostics& diagnostics) {
+    if (!job.design.back || job.stock.page_per_label) return;
+    for (const Trim& trim : job.trims) {
+        const Length bleed = bleed_on(job.stock, trim);
+        if (!fits(back_play, trim.bleed) || fits(back_play, bleed)) continue;
+        diagnostics.warning({},
+                            "a back can land " + to_string(back_play) + " off its front, and " +
+                                in_quotes(job.stock.name) + " leaves " + to_string(bleed) +
+                                " for colours that run past the edge: some backs may show a white rim",
+                            "choose a stock with a gap of " + to_string(back_play * 2) + " or more between labels");
+        return;
+    }
+}
+
+int total(const std::vector<int>& copies) {
+    return std::accumulate(copies.begin(), copies.end(), 0);
+}
+
+// The cells of the last sheet that are used up once it is printed; empty where none is left, or there are no cells.
+std::set<int> part_used(const Job& job, const Render& request) {
+    if (!job.stock.cells || job.plans.empty()) return {};
+    std::set<int> used = job.plans.size() == 1 ? request.used : std::set<int>{};
+    for (const Slot& slot : job.plans.back().slots)
+        used.insert(slot.number);
+    return used.size() < cell_rects(*job.stock.cells).size() ? used : std::set<int>{};
+}
+
+} // namespace
+
+std::unique_ptr<const Job> prepare(const Render& request, const Library& library, const Date& today,
+                                   Diagnostics& diagnostics) {
+    const auto sound = [&] { return diagnostics.errors() == 0; };
+    auto records = read_studio(request.folder, diagnostics);
+    Typesetter typesetter{font_folders(library), diagnostics};
+    if (!records || typesetter.families().empty()) return nullptr;
+    auto design = find_layout(request.layout, library, typesetter.families(), diagnostics);
+    if (!design) return nullptr;
+    auto stock = stock_for(request, *design, library, diagnostics);
+    auto languages = languages_of(records->studio, library, diagnostics);
+    if (!stock || !languages || !sound()) return nullptr;
+
+    auto job = std::make_unique<Job>(Job{std::move(*records),
+                                         std::move(typesetter),
+                                         std::move(*design),
+                                         std::move(*stock),
+                                         std::move(*languages),
+                                         {},
+                                         {},
+                                         {},
+                                         {},
+                                         0,
+                                         {},
+                                         {}});
+    const Printing printing = job->languages.printing(today, request.mono);
+    note_backs(*job, request, diagnostics);
+    job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
+                            diagnostics);
+    if (job->items.empty() && sound()) {
+        const std::string kind{record_of(job->design.items)};
+        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
+                          "the layout " + in_quotes(job->design.name) + " is made for " + kind);
+    }
+    job->trims = trims_of(job->design, job->items, diagnostics);
+    // A picture for the screen shows the label as it will be cut.
+    if (request.format != Format::pdf && job->stock.page_per_label && !job->stock.page_marks) {
+        for (Trim& trim : job->trims)
+            trim.bleed = {};
+    }
+    if (!sound()) return nullptr;
+    if (request.changed || request.remember) compare_with_note(*job, request, today, diagnostics);
+    job->copies = copies_of(*job, request, printing, diagnostics);
+    if (!sound()) return nullptr;
+    job->plans = plan(*job, request, library, diagnostics);
+    if (!sound()) return nullptr;
+    check_bleed(*job, diagnostics);
+    if (!request.used.empty()) {
+        diagnostics.warning({},
+                            "a sheet that has been through a laser printer once should not go through again: labels "
+                            "can come off inside it; use an inkjet for a part-used sheet");
+    }
+    return job;
+}
+
+std::string count_labels(const Job& job, int labels) {
+    const Noun noun = product_of(job.design.items);
+    return counted(labels, noun.one, noun.many);
+}
+
+std::string count_labels(const Job& job) {
+    return count_labels(job, total(job.copies));
+}
+
+std::string summary(const Job& job) {
+    if (job.plans.empty()) return "nothing to print";
+    std::string text = count_labels(job) + " on " + counted(static_cast<int>(job.plans.size()), "sheet", "sheets");
+    if (job.design.back && !job.stock.page_per_label) {
+        text += ", front and back";
+        if (!is_by_hand(job.backs)) text += ", " + turning_words(job.backs, job.plans.front().paper, job.plans.size());
+    }
+    return text + " (" + job.stock.name + ")";
+}
+
+std::vector<std::string> remarks(const Job& job, const Render& request) {
+    std::vector<std::string> lines;
+    if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
+        lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
+    if (const auto used = part_used(job, request); !used.empty()) {
+        const auto left = cell_rects(*job.stock.cells).size() - used.size();
+        lines.push_back("the last sheet then has " + counted(static_cast<int>(left), "free cell", "free cells") +
+                        ": use it next time with --used " + cell_list(used));
+    }
+    if (request.changed) {
+        lines.push_back(count_labels(job, job.unchanged) + " left out: unchanged since last remembered" +
+                        (request.remember || job.plans.empty()
+                             ? ""
+                             : "; once these are printed, give the same command with --remember"));
+    }
+    return lines;
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,25 @@
+#include "cli/studio.h"
+
+#include "records/read_records.h"
+#include "source/files.h"
+
+#include <utility>
+
+namespace dyeleaf {
+
+std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics) {
+    const auto files = read_folder(folder, diagnostics);
+    if (files.empty()) return std::nullopt;
+    return read_records(files, diagnostics);
+}
+
+std::optional<Languages> languages_of(const Studio& studio, const Library& library, Diagnostics& diagnostics) {
+    auto first =
+        studio.language ? find_language(*studio.language, library, diagnostics) : find_english(library, diagnostics);
+    std::optional<Language> second;
+    if (studio.second_language) second = find_language(*studio.second_language, library, diagnostics);
+    if (!first || (studio.second_language && !second)) return std::nullopt;
+    return Languages{std::move(*first), std::move(second)};
+}
+
+} // namespace dyeleaf
