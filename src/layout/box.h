@@ -45,12 +45,18 @@ struct SymbolMark {
     Symbol symbol;
     std::shared_ptr<const DisplayList> drawing;
 };
+struct CodeMark {
+    std::variant<Code, CodeFault> code;
+    std::string description; // for readers who cannot see it
+    Length least_module, dot;
+    TextStyle style;
+};
 struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
 using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
-                                FilledBlank, SymbolMark>;
+                                FilledBlank, SymbolMark, CodeMark>;
 
 struct FilledBox {
     FilledKind kind = FilledBlank{};

@@ -1,5 +1,6 @@
 #include "layout/measure.h"
 
+#include "layout/code_mark.h"
 #include "symbols/symbols.h"
 
 #include <numeric>
@@ -146,6 +147,7 @@ struct ContentMeasure {
         const Length least = symbol_rules(mark.symbol.key).least_height;
         return {least * shape, least};
     }
+    Size operator()(const CodeMark& mark) const { return wanted_code(mark, box, width, trial); }
     Size operator()(const Rule& rule) const { return {rule.thickness, rule.thickness}; }
     Size operator()(const HoleMark& hole) const { return {hole.diameter, hole.diameter}; }
     Size operator()(const FilledBlank& blank) const {
