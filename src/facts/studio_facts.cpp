@@ -2,6 +2,8 @@
 
 #include "base/words.h"
 #include "facts/date_rows.h"
+#include "facts/dye_wording.h"
+#include "facts/hue.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 
@@ -43,6 +45,39 @@ FactRow key_row(std::string name, std::string meaning, Patch::Kind kind, Rgb col
                           return Patch{kind, colour, m.language.say(phrase)};
                       },
                       {"", "drawn for the key of a card", ""});
+}
+
+// A family of hues in a key to the patterns.
+struct PatternView {
+    HueFamily family;
+    Rgb sample; // of the family, neither pale nor deep
+};
+
+const Vocabulary& pattern_vocabulary() {
+    using PatternRow = Rows<PatternView>;
+    static const Derivation drawn{"", "drawn for the key of a card", ""};
+    static const Vocabulary vocabulary{
+        "pattern",
+        {PatternRow::patch(
+             "pattern.patch", "for a key: the pattern of a family of hues",
+             [](const PatternView& v, const Manner& m) {
+                 return Patch{Patch::Kind::recorded, v.sample, words(m.language, v.family)};
+             },
+             drawn),
+         PatternRow::text(
+             "pattern.name", "for a key: the family of hues that has the pattern",
+             [](const PatternView& v, const Manner& m) { return words(m.language, v.family); }, drawn)}};
+    return vocabulary;
+}
+
+// Only where patches have patterns.
+std::vector<PatternView> patterns(const StudioView&, const Manner& manner) {
+    if (!manner.ink.mono && !manner.ink.sparing) return {};
+    return {{HueFamily::pink, {0.85, 0.50, 0.66}},         {HueFamily::red, {0.80, 0.30, 0.27}},
+            {HueFamily::orange_brown, {0.85, 0.52, 0.25}}, {HueFamily::yellow, {0.84, 0.72, 0.25}},
+            {HueFamily::green, {0.37, 0.62, 0.35}},        {HueFamily::turquoise, {0.25, 0.64, 0.64}},
+            {HueFamily::blue, {0.33, 0.50, 0.78}},         {HueFamily::violet, {0.58, 0.42, 0.75}},
+            {HueFamily::grey, {0.60, 0.60, 0.60}}};
 }
 
 // What layouts put before or beside a fact, so that they hold no language of their own. A phrase's key in the
@@ -148,6 +183,8 @@ std::vector<FactRow> studio_rows() {
                 paper, "key.not recorded"),
         key_row("key.not_printable", "for a key: how a colour that no ink shows looks", Patch::Kind::not_printable,
                 sample, "key.not printable"),
+        Row::list("key.patterns", "for a key: the patterns of patches that are printed without solid colour",
+                  pattern_vocabulary(), patterns, {"", "in mono and with sparing ink", ""}),
     });
 }
 
