@@ -46,7 +46,7 @@ enum class FactKind { text, patch, length, list, symbol }; // in the order of Fa
 // How facts are put on paper this time.
 struct Manner {
     const Language& language;
-    Ink ink;
+    Ink ink = {};
 };
 
 // Where a fact comes from, for people.

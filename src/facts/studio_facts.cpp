@@ -2,8 +2,6 @@
 
 #include "base/words.h"
 #include "facts/date_rows.h"
-#include "facts/dye_wording.h"
-#include "facts/hue.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 
@@ -49,8 +47,8 @@ FactRow key_row(std::string name, std::string meaning, Patch::Kind kind, Rgb col
 
 // A family of hues in a key to the patterns.
 struct PatternView {
-    HueFamily family;
-    Rgb sample; // of the family, neither pale nor deep
+    const char* phrase;
+    Rgb sample;
 };
 
 const Vocabulary& pattern_vocabulary() {
@@ -61,23 +59,23 @@ const Vocabulary& pattern_vocabulary() {
         {PatternRow::patch(
              "pattern.patch", "for a key: the pattern of a family of hues",
              [](const PatternView& v, const Manner& m) {
-                 return Patch{Patch::Kind::recorded, v.sample, words(m.language, v.family)};
+                 return Patch{Patch::Kind::recorded, v.sample, m.language.say(v.phrase)};
              },
              drawn),
          PatternRow::text(
              "pattern.name", "for a key: the family of hues that has the pattern",
-             [](const PatternView& v, const Manner& m) { return words(m.language, v.family); }, drawn)}};
+             [](const PatternView& v, const Manner& m) { return m.language.say(v.phrase); }, drawn)}};
     return vocabulary;
 }
 
 // Only where patches have patterns.
 std::vector<PatternView> patterns(const StudioView&, const Manner& manner) {
     if (!manner.ink.mono && !manner.ink.sparing) return {};
-    return {{HueFamily::pink, {0.85, 0.50, 0.66}},         {HueFamily::red, {0.80, 0.30, 0.27}},
-            {HueFamily::orange_brown, {0.85, 0.52, 0.25}}, {HueFamily::yellow, {0.84, 0.72, 0.25}},
-            {HueFamily::green, {0.37, 0.62, 0.35}},        {HueFamily::turquoise, {0.25, 0.64, 0.64}},
-            {HueFamily::blue, {0.33, 0.50, 0.78}},         {HueFamily::violet, {0.58, 0.42, 0.75}},
-            {HueFamily::grey, {0.60, 0.60, 0.60}}};
+    return {{"hue.pink", {0.85, 0.50, 0.66}},         {"hue.red", {0.80, 0.30, 0.27}},
+            {"hue.orange brown", {0.85, 0.52, 0.25}}, {"hue.yellow", {0.84, 0.72, 0.25}},
+            {"hue.green", {0.37, 0.62, 0.35}},        {"hue.turquoise", {0.25, 0.64, 0.64}},
+            {"hue.blue", {0.33, 0.50, 0.78}},         {"hue.violet", {0.58, 0.42, 0.75}},
+            {"hue.grey", {0.60, 0.60, 0.60}},         {"hue.black", {0.15, 0.15, 0.15}}};
 }
 
 // What layouts put before or beside a fact, so that they hold no language of their own. A phrase's key in the

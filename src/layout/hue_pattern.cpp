@@ -1,10 +1,15 @@
 #include "layout/hue_pattern.h"
 
+#include "facts/colour.h"
+#include "facts/hue.h"
+
+#include <utility>
+
 namespace dyeleaf {
 
 namespace {
 
-constexpr Length pitch = mm(1.3); // from line to line, so that a patch 4 mm high has three of any kind
+constexpr Length pitch = mm(1.4); // from line to line: a patch 4 mm high has three of any kind
 
 void add_line(Path& path, Point from, Point to) {
     path.emplace_back(MoveTo{from});
@@ -57,13 +62,14 @@ Path dots(Size size) {
 
 } // namespace
 
-DisplayList hue_pattern(HueFamily family, Size size, Rgb colour, Length line) {
+DisplayList hue_pattern(Rgb colour, Size size, Rgb ink, Length line) {
     DisplayList list{size, {}};
-    const auto lines = [&](Path path) { list.items.emplace_back(StrokePath{std::move(path), colour, line, {}}); };
+    const auto lines = [&](Path path) { list.items.emplace_back(StrokePath{std::move(path), ink, line, {}}); };
     const auto spots = [&](Path path) {
-        list.items.emplace_back(StrokePath{std::move(path), colour, line * 1.8, {}, true});
+        list.items.emplace_back(StrokePath{std::move(path), ink, line * 1.8, {}, true});
     };
-    switch (family) {
+    const Lab lab = to_lab(colour);
+    switch (hue_family(lab)) {
     case HueFamily::pink:
         lines(upright(size));
         lines(rising(size));
@@ -81,7 +87,11 @@ DisplayList hue_pattern(HueFamily family, Size size, Rgb colour, Length line) {
         break;
     case HueFamily::blue: lines(level(size)); break;
     case HueFamily::violet: lines(rising(size)); break;
-    case HueFamily::grey: break;
+    case HueFamily::grey:
+        if (lab.lightness >= 50) break;
+        lines(upright(size));
+        lines(level(size));
+        break;
     }
     return list;
 }

@@ -2,14 +2,13 @@
 #pragma once
 
 #include "display/display_list.h"
-#include "facts/hue.h"
 
 namespace dyeleaf {
 
-// The pattern of a family of hues, from the top left corner of `size`; nothing for greys. The hatching of heraldry
+// The pattern of this colour's hue in lines of `ink`, from the top left corner of `size`. The hatching of heraldry
 // (S. Petra Sancta, Tesserae gentilitiae, 1638; from memory): red upright lines, blue level ones, green falling to the
-// right, violet rising, yellow dots. Hues between two of these carry both: pink is violet and red, orange and brown are
-// red and yellow, turquoise is green and blue.
-DisplayList hue_pattern(HueFamily family, Size size, Rgb colour, Length line);
+// right, violet rising, yellow dots, black crossed ones. Hues between two of these carry both: pink is violet and red,
+// orange and brown are red and yellow, turquoise is green and blue. Greys from the middle up are plain.
+DisplayList hue_pattern(Rgb colour, Size size, Rgb ink, Length line);
 
 } // namespace dyeleaf

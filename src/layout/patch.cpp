@@ -71,7 +71,7 @@ class Sample {
     [[nodiscard]] std::vector<DisplayItem> outlines() const { return {outlined(seen(colour_))}; }
 
     // Over the solid colour, black or white.
-    [[nodiscard]] DisplayItem pattern_in_mono() const { return pattern(black_or_white_on(colour_), mm(0.25)); }
+    [[nodiscard]] DisplayItem pattern_in_mono() const { return pattern(black_or_white_on(colour_), mm(0.2)); }
 
     // On bare paper: heavier for deeper colours, 0.2 to 0.5 mm.
     [[nodiscard]] DisplayItem pattern_on_paper() const {
@@ -90,7 +90,7 @@ class Sample {
             is_estimated_ ? shape({}) : rounded_path(grown(inked_, hairline * -0.5), corner_), colour, hairline, {}};
     }
     [[nodiscard]] DisplayItem pattern(Rgb colour, Length line) const {
-        auto list = hue_pattern(hue_family(to_lab(colour_)), inked_.size, colour, line);
+        auto list = hue_pattern(colour_, inked_.size, colour, line);
         return Group{std::make_shared<const DisplayList>(std::move(list)), Transform::move(inked_.origin),
                      shape(inked_.origin)};
     }
