@@ -28,17 +28,22 @@ class Inks(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
         cls.folder = tempfile.TemporaryDirectory()
-        cls.pdfs = {}
+        cls.pdfs, cls.said = {}, {}
         for layout in LAYOUTS:
             for ink, options in {"plain": [], **INKS}.items():
                 pdf = Path(cls.folder.name) / f"{layout} {ink}.pdf"
-                result = render(layout, pdf, *options)
-                assert "warning" not in result.stderr, result.stderr
+                cls.said[layout, ink] = render(layout, pdf, *options).stderr
                 cls.pdfs[layout, ink] = pdf
 
     @classmethod
     def tearDownClass(cls):
         cls.folder.cleanup()
+
+    def test_no_ink_brings_a_warning(self):
+        for layout in LAYOUTS:
+            for ink in INKS:
+                with self.subTest(f"{layout} {ink}"):
+                    self.assertEqual(self.said[layout, "plain"], self.said[layout, ink])
 
     def test_no_word_is_lost(self):
         for layout in LAYOUTS:
@@ -64,7 +69,7 @@ class Inks(unittest.TestCase):
         for layout in LAYOUTS:
             with self.subTest(layout):
                 plain, sparing = (coverage(self.pdfs[layout, ink]) for ink in ("plain", "sparing"))
-                self.assertLessEqual(sparing, plain * (0.9 if layout in SOLID else 1.0001))
+                self.assertLessEqual(sparing, plain * (0.95 if layout in SOLID else 1.0001))
 
     def test_the_index_explains_the_patterns(self):
         for ink in INKS:

@@ -1,5 +1,4 @@
 // What colour patches look like with every kind of ink: hues stay apart, and so do recorded, estimated and unknown.
-#include "base/overloaded.h"
 #include "layout/hue_pattern.h"
 #include "layout/patch.h"
 
@@ -18,10 +17,14 @@ constexpr Ink mono{true, false};
 constexpr Ink sparing{false, true};
 
 std::string drawn(Patch::Kind kind, Rgb colour, Ink ink, bool is_bare = true) {
-    DisplayList list{{mm(20), mm(20)}, {}};
-    for (DisplayItem& item : draw_patch({kind, colour, "described"}, {ink, is_bare}, place, place, mm(1)))
-        list.items.push_back(std::move(item));
-    return dump(list);
+    DisplayList list{{mm(20), mm(20)}, draw_patch({kind, colour, "described"}, {ink, is_bare}, place, place, mm(1))};
+    std::string text = dump(list);
+    // The dump tells of each path's bounds alone.
+    for (const DisplayItem& item : list.items) {
+        if (const auto* stroke = std::get_if<StrokePath>(&item)) text += std::to_string(stroke->path.size()) + " ";
+        if (const auto* filled = std::get_if<FillPath>(&item)) text += std::to_string(filled->path.size()) + " ";
+    }
+    return text;
 }
 
 // The directions of a pattern's strokes, in degrees: 0 level, 90 upright, 45 falling to the right, -45 rising; dots, as
