@@ -15,7 +15,7 @@ namespace {
 
 // Digits stand in places seven modules wide, in a line nine modules high, and do not touch.
 constexpr double digit_place = 7;
-constexpr double digit_width = 6.4;
+constexpr double digit_width = 6;
 constexpr double digit_height = 8.5;
 constexpr Length white_above_text = mm(1);
 
@@ -79,20 +79,25 @@ void add_captions(const CodeMark& mark, const Code& code, const CodeSize& size, 
     }
 }
 
-// "15.7 × 15.7 mm"; what is needed is rounded up, what there is down.
-std::string measures(Size size, double (*rounded)(double)) {
-    const auto tenths = [&](Length length) { return decimal(rounded(length.in_mm() * 10) / 10, 1); };
-    return tenths(size.width) + " × " + tenths(size.height) + " mm";
+std::string up_to_tenth(Length length) {
+    return decimal(std::ceil(length.in_mm() * 10 - 1e-6) / 10, 1);
+}
+
+// "3.8 mm too narrow and 2 mm too low"
+std::string lacking(Size needed, Size place) {
+    std::vector<std::string> words;
+    if (!fits(needed.width, place.width)) words.push_back(up_to_tenth(needed.width - place.width) + " mm too narrow");
+    if (!fits(needed.height, place.height)) words.push_back(up_to_tenth(needed.height - place.height) + " mm too low");
+    return joined(words, " and ");
 }
 
 Misfit too_small(const Code& code, const CodeRoom& room, const Box& box, Size place) {
     const Size needed = least_size(code, room).whole;
-    const Length excess = larger(needed.width - place.width, needed.height - place.height);
     return {Misfit::Kind::small_code,
             &box,
-            excess,
-            "the code " + in_quotes(shortened(code.text, 40)) + " needs " + measures(needed, std::ceil) +
-                " to be scanned, and its place is " + measures(place, std::floor),
+            larger(needed.width - place.width, needed.height - place.height),
+            "the code " + in_quotes(shortened(code.text, 40)) + " needs " + up_to_tenth(needed.width) + " × " +
+                up_to_tenth(needed.height) + " mm to be scanned, and its place is " + lacking(needed, place),
             false,
             std::string{"give the box more room in the layout"} +
                 (code.kind == CodeKind::qr ? ", or the code a shorter text" : "")};

@@ -92,7 +92,7 @@ def expected_codes():
 
 
 def scan(picture):
-    text = run("zbarimg", "-q", "-Supca.enable", picture).decode()
+    text = run("zbarimg", "-q", "-Supca.enable", picture, check=False).decode()  # it fails where there is no code
     return text.splitlines()
 
 
@@ -184,9 +184,9 @@ front: {column: {background: "#c9a227", padding: 5.37 mm, align: start, holds: [
 # Box, module in dots of 300 to the inch, white modules left, right, above and below.
 CODES = {
     "qr": ('{code: "{lot.link}", as: qr, height: 19 mm}', 6, (4, 4, 4, 4)),
-    "ean-13": ('{code: "{lot.ean}", as: ean-13, height: 24 mm}', 5, (11, 7, 0, 0)),
-    "upc-a": ('{code: "400000100012", as: upc-a, height: 24 mm}', 5, (9, 9, 0, 0)),
-    "code-128": ('{code: "{lot.id}", as: code-128, width: 40 mm}', 4, (10, 10, 0, 0)),
+    "ean-13": ('{code: "{lot.ean}", as: ean-13, height: 24 mm}', 6, (11, 7, 0, 0)),
+    "upc-a": ('{code: "400000100012", as: upc-a, height: 24 mm}', 6, (9, 9, 0, 0)),
+    "code-128": ('{code: "{lot.id}", as: code-128, width: 40 mm}', 3, (10, 10, 0, 0)),
 }
 WHITE, BLACK = 255, 0
 
