@@ -4,6 +4,7 @@
 
 #include <csetjmp>
 #include <cstdio>
+#include <cstdlib>
 #include <memory>
 #include <vector>
 
@@ -45,7 +46,8 @@ class Decoder {
         opened_ = attempt([&] {
             jpeg_create_decompress(&jpeg_);
             jpeg_mem_src(&jpeg_, reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
-            jpeg_save_markers(&jpeg_, JPEG_APP0 + 1, 0xffff);
+            for (const int kind : {JPEG_APP0 + 1, JPEG_APP0 + 2}) // Exif, and ICC profiles
+                jpeg_save_markers(&jpeg_, kind, 0xffff);
             jpeg_read_header(&jpeg_, TRUE);
         });
     }
@@ -71,6 +73,15 @@ class Decoder {
         return attempt([&] { jpeg_finish_decompress(&jpeg_); }) && !errors_.incomplete;
     }
 
+    // ICC.1:2010, B.4: in pieces.
+    std::string profile() {
+        JOCTET* pieces = nullptr;
+        unsigned length = 0;
+        const bool sound = attempt([&] { jpeg_read_icc_profile(&jpeg_, &pieces, &length); });
+        const std::unique_ptr<JOCTET, void (*)(void*)> kept{pieces, std::free};
+        return sound && pieces != nullptr ? std::string{reinterpret_cast<const char*>(pieces), length} : std::string{};
+    }
+
   private:
     // Requires: a step that holds nothing to be tidied up when it is left in its middle.
     template <class Step> bool attempt(const Step& step) {
@@ -87,6 +98,7 @@ class Decoder {
 // Exif 2.32, tag 274; 1 where there is none or it is none of the eight.
 int orientation_in(const jpeg_decompress_struct& header) {
     for (jpeg_saved_marker_ptr marker = header.marker_list; marker != nullptr; marker = marker->next) {
+        if (marker->marker != JPEG_APP0 + 1) continue;
         const std::unique_ptr<ExifData, void (*)(ExifData*)> exif{
             exif_data_new_from_data(marker->data, marker->data_length), exif_data_unref};
         if (!exif) continue;
@@ -120,6 +132,11 @@ PictureOrFault read_jpeg(std::string_view bytes) {
     if (!decoder.unpack(8, [](auto) {})) return broken();
     picture.shape = static_cast<double>(seen(picture).across) / seen(picture).down;
     return picture;
+}
+
+std::string jpeg_profile(std::string_view bytes) {
+    Decoder decoder{bytes};
+    return decoder.opened() ? decoder.profile() : std::string{};
 }
 
 bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row) {

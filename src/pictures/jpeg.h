@@ -5,6 +5,7 @@
 
 #include <functional>
 #include <span>
+#include <string>
 #include <string_view>
 
 namespace dyeleaf {
@@ -17,5 +18,8 @@ PictureOrFault read_jpeg(std::string_view bytes);
 
 // Calls `row` with each stored row from the top, three bytes a pixel: red, green, blue. False where it is broken.
 bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row);
+
+// The ICC profile inside, or nothing.
+std::string jpeg_profile(std::string_view bytes);
 
 } // namespace dyeleaf

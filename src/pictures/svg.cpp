@@ -155,7 +155,8 @@ class SvgCheck {
     [[nodiscard]] int line() const { return reader_ ? xmlTextReaderGetParserLineNumber(reader_.get()) : 1; }
 
     [[nodiscard]] PictureFault placed(PictureFault fault) const {
-        fault.message += " (on its line " + std::to_string(line()) + ")";
+        const long line = xmlGetLineNo(xmlTextReaderCurrentNode(reader_.get()));
+        fault.message += " (on its line " + std::to_string(line) + ")";
         return fault;
     }
 

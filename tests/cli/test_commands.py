@@ -653,7 +653,7 @@ class DataFolder(Commands):
                 "  2 | studio: {name: Quillmoor Yarn Works, market: none, logo: moon.svg}\n"
                 "    |                                                          ^^^^^^^^\n"
                 "  help: did you mean “moor.svg”?\n",
-                self.expect(PROBLEMS, *command).stderr.replace("1 error\n", ""))
+                self.expect(PROBLEMS, *command).stderr.replace("1 error: nothing was written\n", ""))
         self.assertFalse((self.here / "out.pdf").exists())
 
     def test_a_logo_that_cannot_be_printed(self):

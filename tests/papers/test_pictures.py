@@ -95,6 +95,21 @@ class Pictures(unittest.TestCase):
                 self.assertEqual((3, 1), (len(self.images(pdf)), len(objects)))
                 self.assertIn("No syntax or stream encoding errors found", run("qpdf", "--check", pdf).stdout)
 
+    def test_a_photograph_keeps_the_colours_of_its_own_profile(self):
+        # Adobe RGB (1998) as ghostscript ships it; ImageMagick and lcms say what its colours are in sRGB.
+        profiles = Path("/usr/share/color/icc/ghostscript")
+        photo = self.write("photo.jpg", self.photo("-profile", profiles / "srgb.icc", "-profile", profiles / "a98.icc"))
+        pdf = self.render()
+        self.assertEqual(["icc"] * 3, [line.split()[5] for line in self.images(pdf)])
+        run("pdfimages", "-all", pdf, self.here / "taken")
+        self.assertEqual(photo.read_bytes(), (self.here / "taken-000.jpg").read_bytes())
+        self.assertIn("No syntax or stream encoding errors found", run("qpdf", "--check", pdf).stdout)
+        run("gs", "-q", "-dNOPAUSE", "-dBATCH", "-sDEVICE=png16m", "-r127", "-dLastPage=1", f"-sOutputFile={self.here}/page.png", pdf)
+        for x, y, wanted in ((100, 110, "#c04030"), (200, 110, "#307040"), (100, 190, "#304090"), (200, 190, "#e0c050")):
+            colour = run("convert", self.here / "page.png", "-depth", "8", "-format", f"%[hex:p{{{x},{y}}}]", "info:").stdout
+            for channel in (0, 2, 4):
+                self.assertAlmostEqual(int(wanted[1 + channel:3 + channel], 16), int(colour[channel:channel + 2], 16), delta=6)
+
     def test_all_eight_orientations_look_as_they_should(self):
         for orientation in range(1, 9):
             photo = self.write("photo.jpg", oriented(self.photo(), orientation))

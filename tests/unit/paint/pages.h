@@ -25,9 +25,9 @@ inline std::string pdf_of(const std::vector<DisplayList>& pages) {
 }
 
 // A page of a PDF as pixels, ten to the millimetre.
-class Picture {
+class PaintedPage {
   public:
-    explicit Picture(const DisplayList& list) {
+    explicit PaintedPage(const DisplayList& list) {
         const auto pdf = outside::written("picture.pdf", pdf_of({list}));
         const std::string ppm = outside::output("pdftoppm -r 254 -aaVector no " + pdf.string());
         int most = 0;

@@ -82,7 +82,7 @@ TEST_CASE("painting twice gives the same bytes", "[paint]") {
 }
 
 TEST_CASE("ink lies where the list says", "[paint]") {
-    const Picture picture{
+    const PaintedPage picture{
         page({FillPath{rect_path({{mm(5), mm(5)}, {mm(10), mm(4)}}), red},
               StrokePath{line_path({mm(5), mm(20)}, {mm(15), mm(20)}), blue, mm(2), {}},
               StrokePath{line_path({mm(20), mm(20)}, {mm(36), mm(20)}), blue, mm(2), {mm(4), mm(2)}}})};
@@ -108,7 +108,7 @@ TEST_CASE("a group is turned, moved and clipped in its own coordinates", "[paint
     flag->items.push_back(FillPath{rect_path({{mm(5), {}}, {mm(5), mm(4)}}), blue});
     const Path all_but_one = rect_path({{}, {mm(9), mm(4)}});
     const Transform place = Transform::move({mm(20), mm(5)}).after(turned(Turn::right, flag->size));
-    const Picture picture{page({Group{flag, place, all_but_one}, FillPath{rect_path({{}, {mm(1), mm(1)}}), blue}})};
+    const PaintedPage picture{page({Group{flag, place, all_but_one}, FillPath{rect_path({{}, {mm(1), mm(1)}}), blue}})};
     CHECK(picture.at(20.2, 5.2) == red_pixel); // the top is what was left
     CHECK(picture.at(23.8, 9.8) == red_pixel);
     CHECK(picture.at(20.2, 13.8) == blue_pixel);

@@ -1,5 +1,4 @@
 // Pictures on paper: unchanged where they can be, upright, in their place.
-#include "paint/pictures.h"
 #include "pictures/read_picture.h"
 
 #include "pages.h"
@@ -56,7 +55,7 @@ TEST_CASE("pictures keep their shape and stand in the middle of their rectangle"
     const PictureFile svg = picture_of("half-red.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='7' height='7'>"
                                                        "<path d='M0 0H3.5V7H0Z' fill='red'/></svg>");
     for (const PictureFile& file : {png, svg}) {
-        const Picture picture{page({DrawPicture{file, {{mm(10), mm(10)}, {mm(20), mm(5)}}}})};
+        const PaintedPage picture{page({DrawPicture{file, {{mm(10), mm(10)}, {mm(20), mm(5)}}}})};
         // A square in 20 × 5 mm: 5 mm wide, from 17.5 mm on, its left half red.
         CHECK(picture.at(17, 12) == white_pixel);
         CHECK(picture.at(17.7, 10.2) == red_pixel);
@@ -88,7 +87,7 @@ TEST_CASE("a JPEG stands upright in all its orientations, in every output", "[pa
         const double width = picture.shape > 1 ? 24 : 16;
         const double height = picture.shape > 1 ? 16 : 24;
         const DisplayList list = page({DrawPicture{picture, {{mm(2), mm(2)}, {mm(24), mm(24)}}}});
-        const Picture pdf{list};
+        const PaintedPage pdf{list};
         const auto png = outside::written("turned.png", paint_png(list, 254)).string();
         for (const auto& [x, y] : {std::pair{"0.25", "0.25"}, {"0.75", "0.25"}, {"0.25", "0.75"}, {"0.75", "0.75"}}) {
             const auto wanted = upright_pixel(picture.file, x, y);
@@ -106,14 +105,14 @@ TEST_CASE("a drawing is paths in a PDF", "[paint]") {
     const PictureFile picture = picture_of("drawing.svg", drawing("#c04000"));
     DrawPicture draw{picture, {{mm(10), mm(10)}, {mm(20), mm(10)}}};
     CHECK(images_in(page({draw})).empty());
-    const Picture in_colour{page({draw})};
+    const PaintedPage in_colour{page({draw})};
     CHECK(alike(in_colour.at(11, 11), {0xc0, 0x40, 0}));
     CHECK(in_colour.at(21, 11) == white_pixel);
     CHECK_THAT(paint_svg(page({draw})), !Catch::Contains("<image"));
 
     // Grey: as pixels where it has colours, as paths where it has none. W3C's relative luminance gives the grey.
     draw.grey = true;
-    const auto grey = Picture{page({draw})}.at(11, 11);
+    const auto grey = PaintedPage{page({draw})}.at(11, 11);
     CHECK((grey[0] == grey[1] && grey[1] == grey[2] && grey[0] > 0 && grey[0] < 255));
     CHECK_FALSE(images_in(page({draw})).empty());
     const DrawPicture black{picture_of("black.svg", drawing("#333")), draw.rect, true};
@@ -123,7 +122,7 @@ TEST_CASE("a drawing is paths in a PDF", "[paint]") {
 TEST_CASE("a grey photograph has no colour", "[paint]") {
     const PictureFile picture = picture_of("grey.jpg", quarters("jpg"));
     const DisplayList list = page({DrawPicture{picture, {{mm(2), mm(2)}, {mm(24), mm(16)}}, true}});
-    const Picture paper{list};
+    const PaintedPage paper{list};
     for (const double x : {8.0, 20.0}) {
         const auto pixel = paper.at(x, 6);
         CHECK((pixel[0] == pixel[1] && pixel[1] == pixel[2]));

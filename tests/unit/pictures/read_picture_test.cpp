@@ -33,7 +33,7 @@ std::string fault(const std::string& bytes) {
 std::string with_size(std::string jpeg, int across, int down) {
     const auto frame = jpeg.find("\xff\xc0");
     REQUIRE(frame != std::string::npos);
-    for (const auto [at, side] : {std::pair{5, down}, std::pair{7, across}}) {
+    for (const auto& [at, side] : {std::pair{5, down}, std::pair{7, across}}) {
         jpeg[frame + static_cast<std::size_t>(at)] = static_cast<char>(side >> 8);
         jpeg[frame + static_cast<std::size_t>(at) + 1] = static_cast<char>(side & 0xff);
     }
@@ -160,7 +160,7 @@ TEST_CASE("a drawing that would print otherwise than it was drawn is refused", "
         CHECK_THAT(fault(svg(inside)), Catch::StartsWith(outside));
     }
     CHECK_THAT(fault("<?xml-stylesheet href='a.css'?>" + svg("").substr(22)), Catch::StartsWith(outside));
-    CHECK_THAT(fault(svg("<g>")), Catch::StartsWith("is broken: it is not sound XML from line 4 on"));
+    CHECK_THAT(fault(svg("<g>")), Catch::StartsWith("is broken: it is not sound XML from line 3 on"));
     // Inside is well.
     CHECK(fault(svg("<title>Quill</title><defs><path id='a' d='M0 0'/></defs><use xlink:href='#a' fill='url(#g)'/>"
                     "<a href='https://quillmoor.example'><path d='M0 0'/></a>")) == "sound");
