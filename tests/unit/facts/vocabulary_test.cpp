@@ -38,7 +38,8 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list, FactKind::symbol};
+    constexpr std::array kinds{FactKind::text, FactKind::patch,  FactKind::length,
+                               FactKind::list, FactKind::symbol, FactKind::picture};
     return kinds.at(value.index());
 }
 
