@@ -2,6 +2,7 @@
 
 #include "facts/date_rows.h"
 #include "facts/dyes_in.h"
+#include "facts/illustration.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -125,6 +126,9 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        },
                        {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
+            Row::picture(
+                "lot.picture", "a photograph of it",
+                [](const LotView& v) { return illustration(v.lot->picture, v.lot->colourway, v.lot->id.value); }),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
         })};
     return vocabulary;

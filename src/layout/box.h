@@ -45,11 +45,16 @@ struct SymbolMark {
     Symbol symbol;
     std::shared_ptr<const DisplayList> drawing;
 };
+struct PictureMark {
+    PictureFile picture;
+    std::string alt;   // read in its place
+    std::string owner; // whose record names it; empty: the layout does
+};
 struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
-using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
+using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, PictureMark, Rule, HoleMark,
                                 FilledBlank, SymbolMark>;
 
 struct FilledBox {
