@@ -3,6 +3,7 @@
 
 #include "base/geometry.h"
 #include "base/spot.h"
+#include "codes/code.h"
 #include "facts/items.h"
 #include "text/typesetter.h"
 
@@ -118,6 +119,14 @@ struct Picture {
 struct SymbolBox {
     std::string symbol; // a symbol fact
 };
+// A code to scan: black on white, with its quiet zone, as large as fits.
+struct CodeBox {
+    Template content;
+    std::optional<Template> otherwise; // as of a text
+    CodeKind as = CodeKind::qr;
+    Length least_module; // more than what the kind asks for; else zero
+    TextStyle style;     // of what stands below the bars
+};
 struct Rule {
     Length thickness = pt(0.5);
     Rgb colour{};
@@ -140,8 +149,8 @@ struct Blank {
     Extent extent = Extent::share(1);
 };
 
-using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, Picture, Rule,
-                             Caution, HoleMark, Blank>;
+using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, CodeBox, Picture,
+                             Rule, Caution, HoleMark, Blank>;
 
 struct Box {
     BoxKind kind = Blank{};

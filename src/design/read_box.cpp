@@ -18,8 +18,8 @@ namespace {
 
 constexpr LengthRange any_length{mm(0), metres(2)};
 
-constexpr std::array kinds = {"column", "row",    "grid",    "layers", "repeat",  "table", "text",
-                              "swatch", "symbol", "picture", "rule",   "caution", "hole",  "blank"};
+constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text", "swatch",
+                              "symbol", "picture", "code", "rule",   "caution", "hole",  "blank"};
 
 std::string known_kinds() {
     return joined({kinds.begin(), kinds.end()}, ", ");
@@ -110,6 +110,29 @@ Text read_text_box(const Node& node, Fields& fields, const BoxContext& context) 
     return text;
 }
 
+CodeBox read_code(const Node& node, Fields& fields, const BoxContext& context) {
+    Diagnostics& diagnostics = context.styles.diagnostics;
+    CodeBox code;
+    code.content = read_template(node, context);
+    if (const Node* otherwise = fields.take("else")) code.otherwise = read_template(*otherwise, context);
+    if (const Node* as = fields.need("as", "as: qr")) {
+        code.as = read_choice<CodeKind>(*as, "as",
+                                        {{"qr", CodeKind::qr},
+                                         {"ean-13", CodeKind::ean_13},
+                                         {"upc-a", CodeKind::upc_a},
+                                         {"code-128", CodeKind::code_128}},
+                                        diagnostics)
+                      .value_or(code.as);
+    }
+    if (const Node* module = fields.take("module")) {
+        const CodeRules rules = code_rules(code.as);
+        code.least_module =
+            read_length(*module, "module", {rules.least_module, rules.most_module}, diagnostics).value_or(Length{});
+    }
+    code.style = read_text_style(fields, context);
+    return code;
+}
+
 Caution read_caution(const Node& node, Fields& fields, const BoxContext& context) {
     Caution caution;
     if (context.items != ItemKind::jars && context.items != ItemKind::lots) {
@@ -194,6 +217,7 @@ Picture read_picture(const Node& node, Fields& fields, const BoxContext& context
 BoxKind read_kind(std::string_view kind, const Node& value, Fields& fields, const BoxContext& context) {
     Diagnostics& diagnostics = context.styles.diagnostics;
     if (kind == "text") return read_text_box(value, fields, context);
+    if (kind == "code") return read_code(value, fields, context);
     if (kind == "swatch") return read_swatch(value, fields, context);
     if (kind == "symbol") return read_symbol(value, context);
     if (kind == "caution") return read_caution(value, fields, context);
@@ -274,7 +298,7 @@ Box read_box(const Node& node, const BoxContext& context) {
     fields.take(kind);
     read_common(fields, box, context);
     box.kind = read_kind(kind, value, fields, context);
-    if (kind != "text" && kind != "caution") read_align(fields, box, diagnostics);
+    if (kind != "text" && kind != "caution" && kind != "code") read_align(fields, box, diagnostics);
     fields.refuse_the_rest();
     return box;
 }

@@ -22,6 +22,7 @@ class InkDigest {
         count(1);
         add(fill.path);
         add(fill.colour);
+        if (fill.dot > Length{}) add(fill.dot);
     }
     void operator()(const StrokePath& stroke) {
         count(2);

@@ -66,6 +66,9 @@ struct DrawRun {
 struct FillPath {
     Path path;
     Rgb colour;
+    // Of a printer: the path is moved so that its first point lies on a whole one of the page, and is drawn without
+    // rounding. Zero: it stays where it is.
+    Length dot = {};
 };
 struct StrokePath {
     Path path;

@@ -105,6 +105,9 @@ class Facts {
     // Nothing where the record does not say. Requires: a language, and a name that one of the vocabularies has.
     [[nodiscard]] std::optional<FactValue> find(std::string_view name) const;
 
+    // A phrase in the language of print, for what a layout adds to facts. Empty without a language.
+    [[nodiscard]] std::string say(std::string_view key, std::initializer_list<Filling> fillings = {}) const;
+
     [[nodiscard]] std::vector<const Vocabulary*> vocabularies() const;
 
     [[nodiscard]] Ink ink() const { return ink_; }

@@ -149,6 +149,15 @@ std::optional<FilledKind> fill_picture(const Picture& picture, const Facts& fact
     return PictureMark{recorded->picture, alt.value_or(recorded->description), recorded->owner};
 }
 
+std::optional<FilledKind> fill_code(const CodeBox& box, const Facts& facts) {
+    auto text = filled(box.content, facts);
+    if (!text && box.otherwise) text = filled(*box.otherwise, facts);
+    if (!text || text->empty()) return std::nullopt;
+    const auto dot = facts.find("printer.dot");
+    return CodeMark{make_code(box.as, *text), facts.say(is_linear(box.as) ? "code.bars" : "code.qr", {{"text", *text}}),
+                    box.least_module, std::get<Length>(dot.value()), box.style};
+}
+
 // A container whose boxes are all left out goes with them, unless its size or dress is there to be seen.
 bool is_empty(const FilledKind& kind) {
     if (const auto* flow = std::get_if<Flow>(&kind)) return flow->children.empty();
@@ -201,6 +210,7 @@ std::optional<FilledBox> fill(const Box& box, const Facts& facts) {
                                  [&](const Text& text) -> Result { return fill_text(text, facts); },
                                  [&](const SwatchBox& swatch) -> Result { return fill_patch(swatch, facts); },
                                  [&](const SymbolBox& symbol) -> Result { return fill_symbol(symbol, facts); },
+                                 [&](const CodeBox& code) -> Result { return fill_code(code, facts); },
                                  [&](const Caution& caution) -> Result { return fill_caution(caution, facts); },
                                  [&](const Picture& picture) -> Result { return fill_picture(picture, facts); },
                                  [](const Rule& rule) -> Result { return rule; },

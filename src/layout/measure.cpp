@@ -1,5 +1,6 @@
 #include "layout/measure.h"
 
+#include "layout/code_mark.h"
 #include "symbols/symbols.h"
 
 #include <numeric>
@@ -156,6 +157,7 @@ struct ContentMeasure {
         if (wide) return Size{*wide, *wide / shape};
         return std::nullopt;
     }
+    Size operator()(const CodeMark& mark) const { return wanted_code(mark, box, width, trial); }
     Size operator()(const Rule& rule) const { return {rule.thickness, rule.thickness}; }
     Size operator()(const HoleMark& hole) const { return {hole.diameter, hole.diameter}; }
     Size operator()(const FilledBlank& blank) const {

@@ -2,6 +2,7 @@
 
 #include "base/overloaded.h"
 #include "facts/colour.h"
+#include "layout/code_mark.h"
 #include "layout/link_target.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
@@ -28,8 +29,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"",        "grid", "layers", "table", "text",  "swatch",
-                                  "picture", "rule", "hole",   "blank", "symbol"};
+    constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
+                                  "picture", "rule", "hole",   "blank", "symbol", "code"};
     return names.at(box.kind.index());
 }
 
@@ -146,6 +147,7 @@ class Placer {
                        [&](const HoleMark&) { place_hole(box, rect, context); },
                        [](const FilledBlank&) {},
                        [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
+                       [&](const CodeMark& mark) { place_code(mark, box, rect, context); },
                    },
                    filled.kind);
     }
@@ -405,6 +407,19 @@ class Placer {
         }
     }
 
+    void place_code(const CodeMark& mark, const Box& box, Rect rect, const Context& context) {
+        PlacedCode placed = draw_code_mark(mark, box, rect, trial_);
+        if (placed.misfit) {
+            result_.misfits.push_back(std::move(*placed.misfit));
+            return;
+        }
+        begin({Tag::Role::figure, mark.description, link_target(placed.text), placed.rect});
+        for (DisplayItem& item : placed.items)
+            list_->items.push_back(std::move(item));
+        end();
+        result_.zones.push_back({Zone::Kind::code, context.to_label.bounds(placed.rect), &box, placed.text});
+    }
+
     void place_hole(const Box& box, Rect rect, const Context& context) {
         const Length radius = smaller(rect.size.width, rect.size.height) / 2;
         list_->items.emplace_back(
@@ -423,7 +438,8 @@ class Placer {
 } // namespace
 
 bool wants_more_room(const Misfit& misfit) {
-    return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide;
+    return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide ||
+           misfit.kind == Misfit::Kind::small_code;
 }
 
 Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial, Ink ink) {

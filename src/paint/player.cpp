@@ -15,20 +15,43 @@ double points(Length length) {
 
 struct PathTracer {
     cairo_t* context;
+    double (*unit)(Length); // points, rounded or not
 
-    void operator()(const MoveTo& step) const { cairo_move_to(context, points(step.to.x), points(step.to.y)); }
-    void operator()(const LineTo& step) const { cairo_line_to(context, points(step.to.x), points(step.to.y)); }
+    void operator()(const MoveTo& step) const { cairo_move_to(context, unit(step.to.x), unit(step.to.y)); }
+    void operator()(const LineTo& step) const { cairo_line_to(context, unit(step.to.x), unit(step.to.y)); }
     void operator()(const CurveTo& step) const {
-        cairo_curve_to(context, points(step.control1.x), points(step.control1.y), points(step.control2.x),
-                       points(step.control2.y), points(step.to.x), points(step.to.y));
+        cairo_curve_to(context, unit(step.control1.x), unit(step.control1.y), unit(step.control2.x),
+                       unit(step.control2.y), unit(step.to.x), unit(step.to.y));
     }
     void operator()(const ClosePath& /*step*/) const { cairo_close_path(context); }
 };
 
-void trace(cairo_t* context, const Path& path) {
+double exact_points(Length length) {
+    return length.in_pt();
+}
+
+void trace(cairo_t* context, const Path& path, double (*unit)(Length)) {
     cairo_new_path(context);
     for (const auto& step : path)
-        std::visit(PathTracer{context}, step);
+        std::visit(PathTracer{context, unit}, step);
+}
+
+// Moved by less than a dot, so that the path's first point lies on a whole one of the page.
+void trace_on_dots(cairo_t* context, const FillPath& fill) {
+    const auto* first = fill.path.empty() ? nullptr : std::get_if<MoveTo>(&fill.path.front());
+    if (first == nullptr) return;
+    cairo_matrix_t m{};
+    cairo_get_matrix(context, &m);
+    double x = first->to.x.in_pt();
+    double y = first->to.y.in_pt();
+    cairo_matrix_transform_point(&m, &x, &y);
+    const double dot = fill.dot.in_pt() * std::hypot(m.xx, m.yx); // as the page has it
+    m.x0 += std::round(x / dot) * dot - x;
+    m.y0 += std::round(y / dot) * dot - y;
+    cairo_save(context);
+    cairo_set_matrix(context, &m);
+    trace(context, fill.path, exact_points);
+    cairo_restore(context);
 }
 
 void set_colour(cairo_t* context, Rgb colour) {
@@ -82,7 +105,7 @@ void Player::draw(cairo_t* context, const DisplayList& list) {
 
 void Player::draw_item(cairo_t* context, const FillPath& fill) {
     set_colour(context, fill.colour);
-    trace(context, fill.path);
+    fill.dot > Length{} ? trace_on_dots(context, fill) : trace(context, fill.path, points);
     cairo_fill(context);
 }
 
@@ -93,7 +116,7 @@ void Player::draw_item(cairo_t* context, const StrokePath& stroke) {
     for (const Length length : stroke.dash)
         dash.push_back(points(length));
     cairo_set_dash(context, dash.data(), static_cast<int>(dash.size()), 0);
-    trace(context, stroke.path);
+    trace(context, stroke.path, points);
     if (stroke.round) set_ends(context, true);
     cairo_stroke(context);
     if (stroke.round) set_ends(context, false);
@@ -184,7 +207,7 @@ void Player::draw_item(cairo_t* context, const Group& group) {
     cairo_save(context);
     cairo_transform(context, &matrix);
     if (group.clip) {
-        trace(context, *group.clip);
+        trace(context, *group.clip, points);
         cairo_clip(context);
     }
     if (cairo_surface_t* form = form_of(group)) {

@@ -68,6 +68,8 @@ struct Studio {
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
     std::optional<RecordedPicture> logo;
+    std::optional<std::string> link;                     // codes to scan lead there, with a lot's id behind it
+    Length dot = inches(1) / 300;                        // of her printer
     Spot spot;
 };
 
@@ -212,6 +214,12 @@ struct SkeinSize {
     SkeinFigure<Length> length;
 };
 
+// What tills know a thing by: digits whose check digit is right.
+struct ArticleNumbers {
+    std::optional<Sourced<std::string>> ean; // 13
+    std::optional<Sourced<std::string>> upc; // 12
+};
+
 struct Base {
     Id id;
     std::string name;
@@ -231,6 +239,7 @@ struct Base {
     std::optional<CareSource> care_source;
     Spot care_spot; // the base's own where no care is recorded
     std::optional<std::string> notes;
+    ArticleNumbers numbers = {};
     Spot spot;
 };
 
@@ -259,6 +268,7 @@ struct Lot {
     bool alternate = false;                 // tell the knitter to alternate skeins
     std::optional<RecordedPicture> picture; // a photograph of its yarn
     std::optional<std::string> notes;
+    ArticleNumbers numbers = {}; // its own, before those of its base
     Spot spot;
 };
 

@@ -389,6 +389,21 @@ class Render(Commands):
         result = self.render(layout="jar-lid", status=PROBLEMS)
         self.assertIn("there are no jars", result.stderr)
 
+    def test_a_code_too_large_for_its_tag_is_no_paper(self):
+        folder = self.studio(RECORDS.replace("market: none", f"market: none, link: https://quillmoor.example/{'a' * 200}/"))
+        result = self.run_it("render", "hang-tag", folder, "-o", "tags.pdf", *DAY)
+        self.assertEqual(PROBLEMS, result.returncode)
+        self.assertRegex(result.stderr, r"“26-117:1”: the code “https://quillmoor.example/a+…” needs 2\d\.\d × 2\d\.\d mm to be "
+                                        r"scanned, and its place is \d+(\.\d)? mm too narrow")
+        self.assertFalse((self.here / "tags.pdf").exists())
+
+    def test_a_wrong_digit_is_told_with_the_right_one(self):
+        folder = self.studio(RECORDS.replace("name: Plain Sock", 'name: Plain Sock\n    ean: "2000000100021"'))
+        result = self.run_it("check", folder, *DAY)
+        self.assertEqual(PROBLEMS, result.returncode)
+        self.assertIn("the last digit of “2000000100021” checks the others, and does not fit them", result.stderr)
+        self.assertIn("it would be 9, as in \"2000000100029\"", result.stderr)
+
     def test_errors_leave_the_old_file_as_it_was(self):
         folder = self.studio()
         (self.here / "out.pdf").write_text("old", encoding="utf-8")

@@ -488,3 +488,20 @@ TEST_CASE("care is said in words unless the studio wants symbols", "[facts]") {
     CHECK(symbol.key == "care/hand wash");
     CHECK(symbol.description == "Hand wash");
 }
+
+TEST_CASE("what a lot's codes to scan hold", "[facts]") {
+    Records records = studio_records();
+    const auto lot = [&] { return items(records, ItemKind::lots).front().facts; };
+    CHECK(text(lot(), "lot.link") == "https://quillmoor.example/lot/26-117");
+    CHECK(text(lot(), "lot.ean") == "2000000100012"); // its base's
+    CHECK(text(lot(), "lot.upc") == "400000100012");
+    records.lots[0].numbers.ean = Sourced<std::string>{"2000000100029", {}};
+    records.lots[0].id.value = "26/117";
+    CHECK(text(lot(), "lot.ean") == "2000000100029");
+    CHECK(text(lot(), "base.ean") == "2000000100012");
+    CHECK(text(lot(), "lot.link") == "https://quillmoor.example/lot/26%2F117");
+    records.studio.link.reset();
+    CHECK(text(lot(), "lot.link") == "(none)");
+    // 300 dots to the inch, where none are recorded.
+    CHECK(std::get<Length>(lot().find("printer.dot").value()).in_mm() == Approx(25.4 / 300));
+}
