@@ -62,12 +62,13 @@ std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items,
 }
 
 // The stocks that would take these labels, for a dyer whose stock does not.
-std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const Library& library) {
+std::vector<std::string> stocks_that_take(const Job& job, const Library& library) {
     std::vector<std::string> names;
     for (const LibraryFile& file : find_stocks(library)) {
         Diagnostics unheard;
         const auto stock = read_stock_file(file, unheard);
-        if (stock && !plan_sheets(trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
+        if (!stock || (stock->roll && job.design.back)) continue;
+        if (!plan_sheets(job.trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
     }
     return names;
 }
@@ -75,10 +76,13 @@ std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const 
 std::vector<SheetPlan> plan(const Job& job, const Render& request, const Library& library, Diagnostics& diagnostics) {
     Diagnostics planning;
     const Spot at = request.stock ? Spot{} : job.design.spot;
-    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles}, at, planning);
+    std::vector<std::string> names;
+    for (const Item& item : job.items)
+        names.push_back(item.id);
+    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles, names}, at, planning);
     std::string others;
     if (planning.errors() > 0 && request.used.empty() && !request.piles) {
-        const auto names = stocks_that_take(job.trims, library);
+        const auto names = stocks_that_take(job, library);
         if (!names.empty()) others = "; these take it: " + joined(names, ", ");
     }
     for (Diagnostic diagnostic : planning.sorted()) {
@@ -177,6 +181,12 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     if (!design) return nullptr;
     auto stock = stock_for(request, *design, library, diagnostics);
     auto languages = languages_of(records->studio, library, diagnostics);
+    if (stock && stock->roll && design->back) {
+        diagnostics.error({},
+                          "the layout " + in_quotes(design->name) + " has a front and a back, and the roll " +
+                              in_quotes(stock->name) + " is printed on one side",
+                          "choose a layout without a back, or sheets to print it on (`dyeleaf stocks` lists them)");
+    }
     if (!stock || !languages || !sound()) return nullptr;
 
     auto job = std::make_unique<Job>(Job{std::move(*records),
