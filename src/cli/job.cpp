@@ -5,6 +5,7 @@
 #include "cli/two_sides.h"
 #include "layout/check_play.h"
 #include "layout/layout.h"
+#include "sheets/pouch.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/used_cells.h"
 
@@ -169,6 +170,17 @@ std::set<int> part_used(const Job& job, const Render& request) {
     return used.size() < cell_rects(*job.stock.cells).size() ? used : std::set<int>{};
 }
 
+// What follows printing where cards are laminated.
+std::string laminate_words(const Job& job) {
+    const Laminate& laminate = *job.stock.laminate;
+    const std::string trim = to_string(laminate.film) + " of film round each";
+    if (laminate.one_each) return "cut the cards out, then laminate each in its pouch: " + trim;
+    const int sheets = static_cast<int>(laying_sheets(job).size());
+    return "cut the cards out, lay them in the pouch on the outlines of the last " +
+           (sheets > 1 ? std::to_string(sheets) + " pages" : std::string{"page"}) +
+           " (plain paper will do), laminate, trim to " + trim;
+}
+
 } // namespace
 
 std::unique_ptr<const Job> prepare(const Render& request, const Library& library, const Date& today,
@@ -231,6 +243,11 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     return job;
 }
 
+std::vector<std::size_t> laying_sheets(const Job& job) {
+    if (!job.stock.laminate || job.stock.laminate->one_each) return {};
+    return sheets_to_lay(job.plans, job.trims);
+}
+
 std::string count_labels(const Job& job, int labels) {
     const Noun noun = product_of(job.design.items);
     return counted(labels, noun.one, noun.many);
@@ -254,6 +271,7 @@ std::vector<std::string> remarks(const Job& job, const Render& request) {
     std::vector<std::string> lines;
     if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
         lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
+    if (job.stock.laminate && !job.plans.empty()) lines.push_back(laminate_words(job));
     if (const auto used = part_used(job, request); !used.empty()) {
         const auto left = cell_rects(*job.stock.cells).size() - used.size();
         lines.push_back("the last sheet then has " + counted(static_cast<int>(left), "free cell", "free cells") +

@@ -48,7 +48,7 @@ std::string corner_words(Length corner) {
 
 } // namespace
 
-std::optional<Misfit> misfit_in_cell(const Trim& label, const Stock& stock) {
+std::optional<Refusal> refusal_by_cell(const Trim& label, const Stock& stock) {
     const CellGrid& grid = *stock.cells;
     const std::string cells =
         ", but the cells of the stock " + in_quotes(stock.name) + " are " + cell_words(grid) + ": ";
@@ -56,23 +56,23 @@ std::optional<Misfit> misfit_in_cell(const Trim& label, const Stock& stock) {
                               "change the ";
     const std::string too_large = excess(label.size, grid.cell);
     if (!too_large.empty())
-        return Misfit{"the label is " + in_words(label) + cells + "it is " + too_large, other + "size in the layout"};
+        return Refusal{"the label is " + in_words(label) + cells + "it is " + too_large, other + "size in the layout"};
     if (label.round && !grid.round) {
-        return Misfit{"the label is " + in_words(label) + cells + "it would come off the sheet with corners",
-                      other + "shape in the layout"};
+        return Refusal{"the label is " + in_words(label) + cells + "it would come off the sheet with corners",
+                       other + "shape in the layout"};
     }
     if (!label.round && grid.round) {
         const Length across = hypotenuse(label.size.width, label.size.height);
         const bool is_circle = near(grid.cell.width, grid.cell.height);
-        return Misfit{"the label is " + in_words(label) + cells +
-                          (is_circle && !fits(across, grid.cell.width)
-                               ? "its corners, " + to_string(across) + " apart, would be cut off"
-                               : "it would come off the sheet without corners"),
-                      other + "shape in the layout"};
+        return Refusal{"the label is " + in_words(label) + cells +
+                           (is_circle && !fits(across, grid.cell.width)
+                                ? "its corners, " + to_string(across) + " apart, would be cut off"
+                                : "it would come off the sheet without corners"),
+                       other + "shape in the layout"};
     }
     const Length cut_off = label.round ? Length{} : sticks_out(label, grid);
     if (fits(cut_off, play / 2)) return std::nullopt;
-    return Misfit{
+    return Refusal{
         "the label is " + in_words(label) + corner_words(label.corner) + cells + to_string(cut_off) +
             " of each corner would be cut off",
         "write corner: " + to_string(grid.corner) +

@@ -1,14 +1,13 @@
 #include "sheets/impose.h"
 
-#include "base/overloaded.h"
 #include "sheets/cut_lines.h"
+#include "sheets/ellipse.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
 
 #include <algorithm>
 #include <array>
 #include <utility>
-#include <variant>
 
 namespace dyeleaf {
 
@@ -17,23 +16,6 @@ namespace {
 constexpr Length mark_width = cut_line_width;
 constexpr Rgb mark_colour = {};
 constexpr Rgb outline_colour = {0.6, 0.6, 0.6}; // 40 % grey: seen while cutting, not missed where the knife strays
-
-Path ellipse_path(Rect rect) {
-    const auto stretched = [&](Point p) {
-        return rect.centre() + Point{p.x * (rect.size.width / mm(2)), p.y * (rect.size.height / mm(2))};
-    };
-    Path path = circle_path({}, mm(1));
-    for (auto& step : path) {
-        std::visit(Overloaded{[&](MoveTo& move) { move.to = stretched(move.to); },
-                              [&](LineTo& line) { line.to = stretched(line.to); },
-                              [&](CurveTo& curve) {
-                                  curve = {stretched(curve.control1), stretched(curve.control2), stretched(curve.to)};
-                              },
-                              [](ClosePath&) {}},
-                   step);
-    }
-    return path;
-}
 
 // Everything of a label that may be seen: its trim and the bleed around it, in the label's own coordinates.
 Path visible_part(const Trim& trim, Length bleed) {
@@ -91,20 +73,26 @@ void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const s
     }
 }
 
+// Right across the sheet where all labels are alike; lines of different ones would only be taken for one another.
 void draw_full_lines(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
                      const Stock& stock) {
+    const Rect room = stock.roll ? Rect{{}, sheet.size} : lines_room(sheet.size, stock);
+    const bool alike = std::ranges::all_of(places, [&](const Rect& place) {
+        return near(place.size.width, places[0].size.width) && near(place.size.height, places[0].size.height);
+    });
     std::vector<Rect> straight;
+    std::vector<Rect> areas;
     std::vector<Rect> inked;
     for (std::size_t i = 0; i < places.size(); ++i) {
         inked.push_back(grown(places[i], bleed_on(stock, trims[i])));
-        if (!trims[i].round) {
-            straight.push_back(places[i]);
-        } else {
+        if (trims[i].round) {
             sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
+        } else {
+            straight.push_back(places[i]);
+            areas.push_back(alike ? room : grown(places[i], stock.gap / 2));
         }
     }
-    const Rect area = stock.roll ? Rect{{}, sheet.size} : lines_room(sheet.size, stock);
-    for (const CutLine& line : full_cut_lines(straight, inked, area))
+    for (const CutLine& line : full_cut_lines(straight, areas, inked))
         sheet.items.emplace_back(StrokePath{line_path(line.from, line.to), outline_colour, cut_line_width, {}});
 }
 

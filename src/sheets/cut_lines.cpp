@@ -46,25 +46,35 @@ std::vector<Interval> free_pieces(Interval whole, std::vector<Interval> taken) {
     return pieces;
 }
 
-void add_full_lines(std::vector<CutLine>& lines, const std::vector<Rect>& labels, const std::vector<Rect>& inked,
-                    Rect area, Extent (*extent)(Rect), CutLine (*line)(Length, Interval)) {
-    std::vector<Length> places;
-    for (const Rect& label : labels) {
-        const Interval edges = extent(label).beside;
-        add_once(places, edges.from - cut_line_width / 2);
-        add_once(places, edges.to + cut_line_width / 2);
+void add_full_lines(std::vector<CutLine>& lines, const std::vector<Rect>& labels, const std::vector<Rect>& areas,
+                    const std::vector<Rect>& inked, Extent (*extent)(Rect), CutLine (*line)(Length, Interval)) {
+    struct Whole {
+        Length place;
+        Interval run;
+    };
+    std::vector<Whole> wholes;
+    for (std::size_t i = 0; i < labels.size(); ++i) {
+        const Extent area = extent(areas[i]);
+        const Interval edges = extent(labels[i]).beside;
+        for (const Length place : {edges.from - cut_line_width / 2, edges.to + cut_line_width / 2}) {
+            const bool inside =
+                fits(area.beside.from, place - cut_line_width / 2) && fits(place + cut_line_width / 2, area.beside.to);
+            const auto same = [&](const Whole& known) {
+                return near(known.place, place) && near(known.run.from, area.along.from) &&
+                       near(known.run.to, area.along.to);
+            };
+            if (inside && std::ranges::none_of(wholes, same)) wholes.push_back({place, area.along});
+        }
     }
-    const Extent whole = extent(area);
-    for (const Length place : places) {
-        const Interval ink = {place - cut_line_width / 2, place + cut_line_width / 2};
-        if (!fits(whole.beside.from, ink.from) || !fits(ink.to, whole.beside.to)) continue;
+    for (const Whole& whole : wholes) {
+        const Interval ink = {whole.place - cut_line_width / 2, whole.place + cut_line_width / 2};
         std::vector<Interval> taken;
         for (const Rect& rect : inked) {
             const Extent there = extent(rect);
             if (!fits(ink.to, there.beside.from) && !fits(there.beside.to, ink.from)) taken.push_back(there.along);
         }
-        for (const Interval& piece : free_pieces(whole.along, taken))
-            lines.push_back(line(place, piece));
+        for (const Interval& piece : free_pieces(whole.run, taken))
+            lines.push_back(line(whole.place, piece));
     }
 }
 
@@ -86,10 +96,11 @@ void add_shared_marks(std::vector<CutLine>& lines, const std::vector<Rect>& labe
 
 } // namespace
 
-std::vector<CutLine> full_cut_lines(const std::vector<Rect>& labels, const std::vector<Rect>& inked, Rect area) {
+std::vector<CutLine> full_cut_lines(const std::vector<Rect>& labels, const std::vector<Rect>& areas,
+                                    const std::vector<Rect>& inked) {
     std::vector<CutLine> lines;
-    add_full_lines(lines, labels, inked, area, upright, upright_line);
-    add_full_lines(lines, labels, inked, area, lying, lying_line);
+    add_full_lines(lines, labels, areas, inked, upright, upright_line);
+    add_full_lines(lines, labels, areas, inked, lying, lying_line);
     return lines;
 }
 

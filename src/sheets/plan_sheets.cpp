@@ -2,8 +2,8 @@
 
 #include "base/words.h"
 #include "sheets/cell_fit.h"
-#include "sheets/misfits.h"
 #include "sheets/pouch.h"
+#include "sheets/refusal.h"
 #include "sheets/roll.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
@@ -96,8 +96,8 @@ std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::ve
                                   Diagnostics& diagnostics) {
     const std::vector<Rect> cells = cell_rects(*stock.cells);
     const std::set<int>& used = options.used;
-    const auto misfit = [&](const Trim& label) { return misfit_in_cell(label, stock); };
-    const bool wrong = complain_of_misfits(labels, options.names, misfit, at, diagnostics);
+    const auto refusal = [&](const Trim& label) { return refusal_by_cell(label, stock); };
+    const bool wrong = complain_of_refused(labels, options.names, refusal, at, diagnostics);
     if (!leaves_room(used, static_cast<int>(cells.size()), stock, at, diagnostics) || wrong) return {};
     std::vector<SheetPlan> sheets;
     for (auto label = order.begin(); label != order.end();) {
@@ -172,14 +172,14 @@ void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>
                         const std::vector<std::string>& names, const Spot& at, Diagnostics& diagnostics) {
     std::string largest = measures(card_room(ways.front(), stock).size);
     if (ways.size() > 1) largest += ", or " + measures(card_room(ways.back(), stock).size) + " with the sheet turned";
-    const auto misfit = [&](const Trim& label) -> std::optional<Misfit> {
+    const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
         const auto takes = [&](Size paper) { return holds(card_room(paper, stock).size, label.size); };
         if (std::ranges::any_of(ways, takes)) return std::nullopt;
-        return Misfit{"the label is " + in_words(label) + "; " + in_quotes(stock.name) + " takes at most " + largest,
-                      "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
-                      "stocks` lists them); one with `page per label: yes` takes any size"};
+        return Refusal{"the label is " + in_words(label) + "; " + in_quotes(stock.name) + " takes at most " + largest,
+                       "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
+                       "stocks` lists them); one with `page per label: yes` takes any size"};
     };
-    if (complain_of_misfits(labels, names, misfit, at, diagnostics)) return;
+    if (complain_of_refused(labels, names, refusal, at, diagnostics)) return;
     diagnostics.error(at,
                       "some labels fit " + in_quotes(stock.name) +
                           " only with the sheet upright, others only with it "

@@ -2,7 +2,7 @@
 
 #include "base/number.h"
 #include "base/words.h"
-#include "sheets/misfits.h"
+#include "sheets/refusal.h"
 
 #include <optional>
 
@@ -44,16 +44,16 @@ std::vector<SheetPlan> along_roll(const std::vector<Trim>& labels, const std::ve
                                   const Stock& stock, const std::vector<std::string>& names, const Spot& at,
                                   Diagnostics& diagnostics) {
     const Roll& roll = *stock.roll;
-    const auto misfit = [&](const Trim& label) -> std::optional<Misfit> {
+    const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
         if (lie_on_roll(stock, label.size)) return std::nullopt;
-        return Misfit{"the label is " + in_words(label) + "; the roll " + in_quotes(stock.name) + " takes " +
-                          room_words(roll.width, stock.margin) + " across" +
-                          (roll.length ? " and " + room_words(*roll.length, stock.margin) + " along it" : "") +
-                          (stock.may_turn ? ", and the label does not fit either way round" : ""),
-                      "make the label smaller in the layout, or choose another stock with --stock (`dyeleaf stocks` "
-                      "lists them)"};
+        return Refusal{"the label is " + in_words(label) + "; the roll " + in_quotes(stock.name) + " takes " +
+                           room_words(roll.width, stock.margin) + " across" +
+                           (roll.length ? " and " + room_words(*roll.length, stock.margin) + " along it" : "") +
+                           (stock.may_turn ? ", and the label does not fit either way round" : ""),
+                       "make the label smaller in the layout, or choose another stock with --stock (`dyeleaf stocks` "
+                       "lists them)"};
     };
-    if (complain_of_misfits(labels, names, misfit, at, diagnostics)) return {};
+    if (complain_of_refused(labels, names, refusal, at, diagnostics)) return {};
     std::vector<SheetPlan> pages;
     for (const std::size_t label : order) {
         const Turn turn = *lie_on_roll(stock, labels[label].size);

@@ -18,7 +18,7 @@ struct CellGrid {
     bool round = false;  // the cell is the ellipse inside its rectangle
     Point first;         // top left corner of the first cell
     Length across, down; // pitch: from one cell's left edge to the next one's, and top to top
-    Length corner;       // radius
+    Length corner = {};  // radius
 };
 
 // How labels are cut from plain card: along marks at their corners; along grey lines across the sheet; or with one cut

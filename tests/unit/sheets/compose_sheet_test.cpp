@@ -292,6 +292,20 @@ TEST_CASE("full lines run along every edge across the sheet, and on no label", "
     CHECK(std::count_if(lines.begin(), lines.end(), whole) == 4);
 }
 
+TEST_CASE("full lines of labels of different sizes keep to their own label", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::full_lines;
+    std::vector<Trim> wanted = labels(1, 60, 50);
+    wanted.push_back({{mm(40), mm(30)}, false, {}, {}});
+    const Composed composed = compose(wanted, stock);
+    const std::vector<Stroke> lines = cuts(composed.sheet);
+    CHECK(lines.size() == 8);
+    for (const Stroke& line : lines) {
+        const auto is_near = [&](const Rect& trim) { return contains(grown(trim, mm(3)), line.ink()); };
+        CHECK(std::any_of(composed.trims.begin(), composed.trims.end(), is_near));
+    }
+}
+
 TEST_CASE("full lines stop at colour that runs past the edge", "[sheets]") {
     Stock stock = card();
     stock.cut = Cut::full_lines;

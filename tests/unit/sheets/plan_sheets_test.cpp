@@ -1,4 +1,5 @@
 #include "sheets/impose.h"
+#include "sheets/pouch.h"
 #include "sheets/used_cells.h"
 
 #include <catch2/catch.hpp>
@@ -428,4 +429,37 @@ TEST_CASE("a sheet without room for the test line is warned of", "[sheets]") {
     CHECK(planned.diagnostics.warnings() == 1);
     CHECK_THAT(planned.message(), Catch::Contains("no room for the 100 mm test line"));
     CHECK(plan(labels(8, 85, 55), card()).diagnostics.warnings() == 0);
+}
+
+TEST_CASE("cards that share a pouch are shown where they lie, once for every way", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A4"), mm(4), false};
+    stock.gap = mm(8);
+    const std::vector<Trim> alike = labels(9, 74, 105);
+    const Planned planned = plan(alike, stock);
+    REQUIRE(planned.counts() == Counts{4, 4, 1});
+    CHECK(sheets_to_lay(planned.sheets, alike) == Counts{0});
+    std::vector<Trim> mixed = labels(4, 74, 105);
+    mixed.insert(mixed.end(), 4, {{mm(80), mm(105)}, false, {}, {}});
+    CHECK(sheets_to_lay(plan(mixed, stock).sheets, mixed) == Counts{0, 1});
+}
+
+TEST_CASE("on the lay-out sheet every card has its outline, and its film round it", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A4"), mm(4), false};
+    stock.gap = mm(8);
+    const std::vector<Trim> four = labels(4, 74, 105);
+    const SheetPlan sheet = plan(four, stock).sheets.at(0);
+    const std::vector<DisplayList> numbers(4, DisplayList{{mm(4), mm(6)}, {}});
+    const DisplayList drawn = compose_laying_sheet(sheet, numbers, four, stock, {{mm(80), mm(2.8)}, {}});
+    CHECK(drawn.size == sheet.paper);
+    REQUIRE(drawn.items.size() == 4 * 3 + 1); // outline, film and number of each; the test line
+    for (std::size_t i = 0; i < 4; ++i) {
+        const Point corner = sheet.slots[i].origin;
+        const auto starts_at = [](const DisplayItem& item) {
+            return std::get<MoveTo>(std::get<StrokePath>(item).path.front()).to;
+        };
+        CHECK(starts_at(drawn.items[3 * i]) == corner);
+        CHECK(starts_at(drawn.items[3 * i + 1]) == corner + Point{{}, mm(-4)}); // after a corner of 4 mm
+    }
 }

@@ -1,4 +1,4 @@
-#include "sheets/misfits.h"
+#include "sheets/refusal.h"
 
 #include "base/words.h"
 
@@ -12,32 +12,33 @@ std::string in_words(const Trim& trim) {
                                                    : measures(trim.size) + " oval";
 }
 
-bool complain_of_misfits(const std::vector<Trim>& labels, const std::vector<std::string>& names,
-                         const std::function<std::optional<Misfit>(const Trim&)>& misfit_of, const Spot& at,
+bool complain_of_refused(const std::vector<Trim>& labels, const std::vector<std::string>& names,
+                         const std::function<std::optional<Refusal>(const Trim&)>& refusal_of, const Spot& at,
                          Diagnostics& diagnostics) {
-    struct Group {
-        Misfit misfit;
+    struct Alike {
+        Refusal refusal;
         std::vector<std::size_t> labels;
     };
-    std::vector<Group> groups;
+    std::vector<Alike> groups;
     for (std::size_t i = 0; i < labels.size(); ++i) {
-        const auto misfit = misfit_of(labels[i]);
-        if (!misfit) continue;
-        const auto alike = std::ranges::find(groups, misfit->message, [](const Group& g) { return g.misfit.message; });
+        const auto refusal = refusal_of(labels[i]);
+        if (!refusal) continue;
+        const auto alike =
+            std::ranges::find(groups, refusal->message, [](const Alike& g) { return g.refusal.message; });
         if (alike != groups.end()) {
             alike->labels.push_back(i);
         } else {
-            groups.push_back({*misfit, {i}});
+            groups.push_back({*refusal, {i}});
         }
     }
-    for (const Group& group : groups) {
+    for (const Alike& group : groups) {
         std::string whose;
         if (!names.empty() && group.labels.size() < labels.size()) {
             const auto others = static_cast<int>(group.labels.size()) - 1;
             whose = in_quotes(names[group.labels.front()]) +
                     (others > 0 ? " and " + counted(others, "other", "others") : std::string{}) + ": ";
         }
-        diagnostics.error(at, whose + group.misfit.message, group.misfit.help);
+        diagnostics.error(at, whose + group.refusal.message, group.refusal.help);
     }
     return !groups.empty();
 }

@@ -10,7 +10,7 @@
 
 namespace dyeleaf {
 
-struct Misfit {
+struct Refusal {
     std::string message, help;
 };
 
@@ -19,8 +19,8 @@ std::string in_words(const Trim& trim);
 
 // Complains once of all labels that do not fit for the same reason, and names their records where others do fit;
 // whether there was anything to complain of. `names` as in ImposeOptions.
-bool complain_of_misfits(const std::vector<Trim>& labels, const std::vector<std::string>& names,
-                         const std::function<std::optional<Misfit>(const Trim&)>& misfit_of, const Spot& at,
+bool complain_of_refused(const std::vector<Trim>& labels, const std::vector<std::string>& names,
+                         const std::function<std::optional<Refusal>(const Trim&)>& refusal_of, const Spot& at,
                          Diagnostics& diagnostics);
 
 } // namespace dyeleaf
