@@ -10,15 +10,15 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr double scale = 0.2;
+constexpr double scale = 1.0 / 6;
 constexpr Size page_size = {mm(210), mm(297)};
-constexpr Insets rim = {mm(14), mm(14), mm(16), mm(14)};
+constexpr Insets rim = {mm(13), mm(11), mm(15), mm(11)};
 constexpr Length least_width = mm(41); // of a stock's words
-constexpr Length between = mm(6);
-constexpr Length below = mm(8);
+constexpr Length between = mm(4.4);
+constexpr Length below = mm(6);
 constexpr Length after_name = mm(1.5);
 constexpr Length after_drawing = mm(1.8);
-constexpr Length head_depth = mm(17);
+constexpr Length head_depth = mm(19);
 
 constexpr Type title_type = {pt(17), 700, 1.2};
 constexpr Type line_type = {pt(8), 400, 1.4};

@@ -17,7 +17,7 @@ struct ChartedStock {
     Stock stock;
 };
 
-// A4 pages, the stocks in their order, at a fifth of their size; ready-cut cells have the numbers by which --used and
+// A4 pages, the stocks in their order, at a sixth of their size; ready-cut cells have the numbers by which --used and
 // --skip count them.
 std::vector<DisplayList> draw_stock_chart(const std::vector<ChartedStock>& stocks, const Language& language,
                                           const Typesetter& typesetter);

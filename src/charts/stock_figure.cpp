@@ -134,8 +134,17 @@ StockFigure draw_cells(const Stock& stock, double scale) {
     return figure;
 }
 
+// As large as a pouch of its own takes it.
+Size sample_card(const Stock& stock) {
+    if (!stock.laminate || !stock.laminate->one_each) return sample_label;
+    const auto& [pouch, film, one_each] = *stock.laminate;
+    return {pouch.width - film * 2, pouch.height - film * 2};
+}
+
 StockFigure draw_card(const Stock& stock, double scale) {
-    const Sample sample = sample_of(stock, {sample_label, false, {}, {}});
+    Stock upright = stock; // as its measures are said
+    upright.may_turn = false;
+    const Sample sample = sample_of(upright, {sample_card(stock), false, {}, {}});
     const bool in_pouch = stock.laminate && !stock.laminate->one_each;
     const Size whole = in_pouch ? stock.laminate->pouch : stock.paper;
     const Size paper = sample.plan.paper;

@@ -91,7 +91,7 @@ class Chart(Folder):
             self.assertLessEqual(0.2499, min(line[2] for line in lines))
 
     def test_cells_lie_where_the_sheet_has_them(self):
-        """The drawing of 3 × 10 cells on Letter: numbers a fifth of 2.75 in and of 1 in apart."""
+        """The drawing of 3 × 10 cells on Letter: numbers a sixth of 2.75 in and of 1 in apart."""
         self.own("alone", "paper: A4\n")
         pdf = self.here / "stocks.pdf"
         chart(pdf)
@@ -102,8 +102,8 @@ class Chart(Folder):
                 x, y = centre(thirty[0])
                 near = {text: centre(box) for text, box in words if text in ("29", "27") and abs(centre(box)[0] - x) < 15
                         and abs(centre(box)[1] - y) < 6}
-                self.assertAlmostEqual(x - near["29"][0], 2.75 * 25.4 / 5, delta=0.1)
-                self.assertAlmostEqual(y - near["27"][1], 25.4 / 5, delta=0.1)
+                self.assertAlmostEqual(x - near["29"][0], 2.75 * 25.4 / 6, delta=0.1)
+                self.assertAlmostEqual(y - near["27"][1], 25.4 / 6, delta=0.1)
                 return
         self.fail("no stock of 30 cells")
 

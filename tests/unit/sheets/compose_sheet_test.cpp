@@ -20,12 +20,16 @@ Stock card(std::string paper = "A4") {
 struct Stroke {
     Point from, to;
     Length width;
+    // Ends are cut straight.
     [[nodiscard]] Rect ink() const {
         const Point least = {smaller(from.x, to.x), smaller(from.y, to.y)};
         const Point most = {larger(from.x, to.x), larger(from.y, to.y)};
-        return grown({least, {most.x - least.x, most.y - least.y}}, width / 2);
+        const Length beside_x = near(from.x, to.x) ? width / 2 : Length{};
+        const Length beside_y = near(from.y, to.y) ? width / 2 : Length{};
+        return {{least.x - beside_x, least.y - beside_y},
+                {most.x - least.x + beside_x * 2, most.y - least.y + beside_y * 2}};
     }
-    [[nodiscard]] Length length() const { return larger(ink().size.width, ink().size.height) - width; }
+    [[nodiscard]] Length length() const { return larger(ink().size.width, ink().size.height); }
 };
 
 // Every straight black stroke of the list and its groups, in sheet coordinates.
