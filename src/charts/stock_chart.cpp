@@ -12,13 +12,13 @@ namespace {
 
 constexpr double scale = 1.0 / 6;
 constexpr Size page_size = {mm(210), mm(297)};
-constexpr Insets rim = {mm(13), mm(11), mm(15), mm(11)};
+constexpr Insets rim = {mm(12), mm(11), mm(12), mm(11)};
 constexpr Length least_width = mm(41); // of a stock's words
 constexpr Length between = mm(4.4);
-constexpr Length below = mm(6);
+constexpr Length below = mm(4.5);
 constexpr Length after_name = mm(1.5);
 constexpr Length after_drawing = mm(1.8);
-constexpr Length head_depth = mm(19);
+constexpr Length head_depth = mm(17.5);
 
 constexpr Type title_type = {pt(17), 700, 1.2};
 constexpr Type line_type = {pt(8), 400, 1.4};
@@ -92,7 +92,7 @@ class StockChart {
     void draw_foot(DisplayList& page, std::size_t number) {
         constexpr Length shown = mm(100);
         constexpr Length tick = mm(1.2);
-        const Point start = {rim.left, page_size.height - mm(9)};
+        const Point start = {rim.left, page_size.height - mm(7)};
         const Point end = start + Point{shown * scale, {}};
         for (const auto& [from, to] :
              {std::pair{start, end}, std::pair{start - Point{{}, tick}, start}, std::pair{end - Point{{}, tick}, end}})
