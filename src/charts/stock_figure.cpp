@@ -1,8 +1,8 @@
 #include "charts/stock_figure.h"
 
 #include "base/overloaded.h"
-#include "sheets/ellipse.h"
 #include "sheets/impose.h"
+#include "sheets/outline.h"
 #include "sheets/sheet_geometry.h"
 
 #include <algorithm>

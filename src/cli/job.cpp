@@ -68,7 +68,7 @@ std::vector<std::string> stocks_that_take(const Job& job, const Library& library
     for (const LibraryFile& file : find_stocks(library)) {
         Diagnostics unheard;
         const auto stock = read_stock_file(file, unheard);
-        if (!stock || (stock->roll && job.design.back)) continue;
+        if (!stock || (stock->roll && job.design.back) || (stock->laminate && !job.stock.laminate)) continue;
         if (!plan_sheets(job.trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
     }
     return names;

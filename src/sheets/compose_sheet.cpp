@@ -1,7 +1,7 @@
 #include "sheets/impose.h"
 
 #include "sheets/cut_lines.h"
-#include "sheets/ellipse.h"
+#include "sheets/outline.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
 
@@ -16,13 +16,6 @@ namespace {
 constexpr Length mark_width = cut_line_width;
 constexpr Rgb mark_colour = {};
 constexpr Rgb outline_colour = {0.6, 0.6, 0.6}; // 40 % grey: seen while cutting, not missed where the knife strays
-
-// Everything of a label that may be seen: its trim and the bleed around it, in the label's own coordinates.
-Path visible_part(const Trim& trim, Length bleed) {
-    const Rect rect = grown({{}, trim.size}, bleed);
-    if (trim.round) return ellipse_path(rect);
-    return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
-}
 
 struct Mark {
     Point from, to;

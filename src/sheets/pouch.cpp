@@ -2,7 +2,7 @@
 
 #include "base/number.h"
 #include "base/words.h"
-#include "sheets/ellipse.h"
+#include "sheets/outline.h"
 #include "sheets/refusal.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
@@ -63,16 +63,20 @@ DisplayList compose_laying_sheet(const SheetPlan& plan, const std::vector<Displa
     DisplayList sheet{plan.paper, {}};
     std::vector<Rect> taken;
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
-        const Rect card = place_of(plan.slots[i], trims[i]);
-        const Rect trimmed = grown(card, film);
-        taken.push_back(trimmed);
-        const Path outline = trims[i].round ? ellipse_path(card) : rounded_path(card, trims[i].corner);
-        const Path around = trims[i].round ? ellipse_path(trimmed) : rounded_path(trimmed, trims[i].corner + film);
-        sheet.items.emplace_back(StrokePath{outline, Rgb{}, line, {}});
-        sheet.items.emplace_back(StrokePath{around, film_colour, line, {mm(2), mm(1.5)}});
-        const Point corner = card.centre() - Point{numbers[i].size.width / 2, numbers[i].size.height / 2};
-        sheet.items.emplace_back(
-            Group{std::make_shared<const DisplayList>(numbers[i]), Transform::move(corner), std::nullopt});
+        const Trim& trim = trims[i];
+        const Rect around = grown({{}, trim.size}, film);
+        const Path trimmed = trim.round ? ellipse_path(around) : rounded_path(around, trim.corner + film);
+        auto card = std::make_shared<DisplayList>(DisplayList{trim.size, {}});
+        card->items.emplace_back(StrokePath{visible_part(trim, {}), Rgb{}, line, {}});
+        card->items.emplace_back(StrokePath{trimmed, film_colour, line, {mm(2), mm(1.5)}});
+        const Size number = numbers[i].size;
+        const Point middle = {(trim.size.width - number.width) / 2, (trim.size.height - number.height) / 2};
+        card->items.emplace_back(
+            Group{std::make_shared<const DisplayList>(numbers[i]), Transform::move(middle), std::nullopt});
+        const Rect place = place_of(plan.slots[i], trim);
+        const Transform placed = Transform::move(place.origin).after(turned(plan.slots[i].turn, trim.size));
+        sheet.items.emplace_back(Group{std::move(card), placed, std::nullopt});
+        taken.push_back(grown(place, film));
     }
     if (const auto band = find_test_band(plan.paper, stock.margin, taken, caption.size.height))
         sheet.items.emplace_back(draw_test_line(*band, caption));

@@ -50,15 +50,26 @@ void read_page(Fields& fields, Stock& stock) {
     stock.page_marks = take_yes_no(fields, "cut marks", false);
 }
 
+// "62 mm", or the width with the length of its labels; the width again, if it is sound.
+std::optional<Length> read_roll_width(const Node& node, Diagnostics& diagnostics, Roll& roll) {
+    std::optional<Length> width;
+    if (node.kind == Node::Kind::scalar) {
+        width = read_length(node, "roll", paper_side, diagnostics);
+    } else {
+        Fields fields{node, "roll", diagnostics};
+        width = need_length(fields, "width", paper_side);
+        if (const Node* length = fields.take("length"))
+            roll.length = read_length(*length, "length", paper_side, diagnostics);
+        fields.refuse_the_rest();
+    }
+    roll.width = width.value_or(Length{});
+    return width;
+}
+
 void read_roll(const Node& node, Fields& fields, Stock& stock) {
     for (const std::string_view key : {"paper", "sideways", "cells", "cut", "cut marks", "laminate"})
         refuse(fields, key, "a roll has one label a page");
-    Fields roll{node, "roll", fields.diagnostics()};
-    const auto width = need_length(roll, "width", paper_side);
-    stock.roll = Roll{width.value_or(Length{}), std::nullopt};
-    if (const Node* length = roll.take("length"))
-        stock.roll->length = read_length(*length, "length", paper_side, fields.diagnostics());
-    roll.refuse_the_rest();
+    const auto width = read_roll_width(node, fields.diagnostics(), stock.roll.emplace());
     stock.page_per_label = true;
     stock.margin = take_length(fields, "margin", rim, {});
     stock.may_turn = take_yes_no(fields, "turn", true);

@@ -45,6 +45,12 @@ std::vector<SheetPlan> along_roll(const std::vector<Trim>& labels, const std::ve
                                   Diagnostics& diagnostics) {
     const Roll& roll = *stock.roll;
     const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
+        if (roll.length && label.round) {
+            return Refusal{
+                "the label is " + in_words(label) + ", but the labels of the roll " + in_quotes(stock.name) + " are " +
+                    measures({roll.width, *roll.length}) + ": it would come off with corners",
+                "choose a roll that is cut off after each label, or round cells (`dyeleaf stocks` lists them)"};
+        }
         if (lie_on_roll(stock, label.size)) return std::nullopt;
         return Refusal{"the label is " + in_words(label) + "; the roll " + in_quotes(stock.name) + " takes " +
                            room_words(roll.width, stock.margin) + " across" +

@@ -12,8 +12,8 @@ constexpr Length test_strip = mm(9);
 } // namespace
 
 CutMarks cut_marks(const Stock& stock) {
-    if (stock.cut == Cut::single_cuts) return {mm(1), mm(5)};
-    if (stock.cut == Cut::full_lines) return {mm(1), mm(3)};
+    // What runs on outside all labels must be seen beyond their bleed.
+    if (stock.cut != Cut::corner_marks) return {mm(1), mm(5)};
     // Labels that almost touch are cut from the outside in: their marks stand around the block, at full length.
     constexpr Length too_narrow = mm(2);
     if (stock.gap < too_narrow) return {mm(1), mm(3)};

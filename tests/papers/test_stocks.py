@@ -2,6 +2,7 @@
 """Papers by their geometry, read back by outside tools: the chart of all stocks, lines and marks to cut along, rolls, and
 where cards lie in a laminating pouch. Run with --accept to take the chart as it is as the new reference pictures."""
 
+import os
 import re
 import sys
 import tempfile
@@ -112,6 +113,11 @@ class Chart(Folder):
         pdf = self.here / "stocks.pdf"
         chart(pdf, self.studio)
         self.assertIn("63,5", run("pdftotext", pdf, "-").stdout)
+
+    def test_same_bytes(self):
+        for name, locale in (("one", "C"), ("two", "de_DE.UTF-8")):
+            run(PROGRAM, "stocks", "-o", self.here / f"{name}.pdf", env={**os.environ, "LC_ALL": locale, "TZ": "Asia/Tokyo"})
+        self.assertEqual((self.here / "one.pdf").read_bytes(), (self.here / "two.pdf").read_bytes())
 
     def test_pictures(self):
         pdf = self.here / "stocks.pdf"

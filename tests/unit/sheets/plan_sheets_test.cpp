@@ -390,6 +390,9 @@ TEST_CASE("a label that fits a roll neither way is refused with what the roll ta
         plan(labels(1, 60, 160), roll(100, mm(150))).message() ==
         "the label is 60 × 160 mm; the roll “roll” takes 100 mm across and 150 mm along it, and the label does not fit "
         "either way round");
+    CHECK(
+        plan({{{mm(38), mm(38)}, true, {}, {}}}, roll(100, mm(150))).message() ==
+        "the label is 38 mm round, but the labels of the roll “roll” are 100 × 150 mm: it would come off with corners");
     const Planned ready_cut = plan(labels(1, 60, 140), roll(100, mm(150)));
     CHECK(ready_cut.sheets[0].paper == Size{mm(100), mm(150)});
     CHECK(ready_cut.sheets[0].slots[0].origin == Point{mm(20), mm(5)});
@@ -453,13 +456,14 @@ TEST_CASE("on the lay-out sheet every card has its outline, and its film round i
     const std::vector<DisplayList> numbers(4, DisplayList{{mm(4), mm(6)}, {}});
     const DisplayList drawn = compose_laying_sheet(sheet, numbers, four, stock, {{mm(80), mm(2.8)}, {}});
     CHECK(drawn.size == sheet.paper);
-    REQUIRE(drawn.items.size() == 4 * 3 + 1); // outline, film and number of each; the test line
+    REQUIRE(drawn.items.size() == 4 + 1); // the cards, and the test line
     for (std::size_t i = 0; i < 4; ++i) {
-        const Point corner = sheet.slots[i].origin;
-        const auto starts_at = [](const DisplayItem& item) {
-            return std::get<MoveTo>(std::get<StrokePath>(item).path.front()).to;
+        const auto& placed = std::get<Group>(drawn.items[i]);
+        const auto starts_at = [&](std::size_t item) {
+            const auto& stroke = std::get<StrokePath>(placed.list->items.at(item));
+            return placed.transform.apply(std::get<MoveTo>(stroke.path.front()).to);
         };
-        CHECK(starts_at(drawn.items[3 * i]) == corner);
-        CHECK(starts_at(drawn.items[3 * i + 1]) == corner + Point{{}, mm(-4)}); // after a corner of 4 mm
+        CHECK(starts_at(0) == sheet.slots[i].origin);
+        CHECK(starts_at(1) == sheet.slots[i].origin + Point{{}, mm(-4)}); // after a corner of 4 mm
     }
 }

@@ -200,13 +200,15 @@ TEST_CASE("plain card says how it is cut", "[sheets]") {
 }
 
 TEST_CASE("a roll is read with its width, and the length of labels that come ready cut", "[sheets]") {
-    const Read endless = read("stock: x\nroll: {width: 62 mm}\nmargin: 1.5 mm\ngap: 4 mm\n");
+    const Read endless = read("stock: x\nroll: 62 mm\nmargin: 1.5 mm\ngap: 4 mm\n");
     REQUIRE(endless.stock);
     CHECK(endless.stock->roll->width == mm(62));
     CHECK_FALSE(endless.stock->roll->length);
     CHECK(endless.stock->page_per_label);
     CHECK(endless.stock->gap == mm(4));
     CHECK(read("stock: x\nroll: {width: 4 in, length: 6 in}\n").stock->roll->length == inches(6));
+    CHECK(read("stock: x\nroll: {width: 62 mm}\n").stock->roll->width == mm(62));
+    CHECK_FALSE(read("stock: x\nroll: wide\n").stock);
     CHECK(read("stock: x\nroll: {width: 62 mm}\npaper: A4\n").first().message ==
           "“paper” says nothing here: a roll has one label a page");
     CHECK(read("stock: x\nroll: {width: 62 mm, length: 90 mm}\ngap: 3 mm\n").first().message ==

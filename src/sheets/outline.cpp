@@ -1,4 +1,4 @@
-#include "sheets/ellipse.h"
+#include "sheets/outline.h"
 
 #include "base/overloaded.h"
 
@@ -21,6 +21,12 @@ Path ellipse_path(Rect rect) {
                    step);
     }
     return path;
+}
+
+Path visible_part(const Trim& trim, Length bleed) {
+    const Rect rect = grown({{}, trim.size}, bleed);
+    if (trim.round) return ellipse_path(rect);
+    return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
 }
 
 } // namespace dyeleaf
