@@ -576,6 +576,27 @@ class Overviews(Commands):
         for stock in sorted((ROOT / "layouts" / "stocks").glob("*.yaml")):
             self.assertRegex(result.stdout, rf"(?m)^  {stock.stem} ")
         self.assertIn("3 × 7 of 63.5 × 38.1 mm", result.stdout)
+        self.assertIn("2 × 7 of 99.1 × 38.1 mm, rounded", result.stdout)
+        self.assertIn("3 × 6 oval, 60 × 40 mm", result.stdout)
+        self.assertIn("roll, 62 mm", result.stdout)
+        self.assertIn("cut along full lines", result.stdout)
+        self.assertIn("cut along marks, laminated in one pouch", result.stdout)
+
+    def test_stocks_are_drawn_into_a_pdf(self):
+        self.studio()
+        result = self.expect(ALL_WELL, "stocks", "studio", "-o", "stocks.pdf")
+        self.assertRegex(result.stdout, r"^\d+ stocks on \d+ pages\nwrote stocks.pdf\n$")
+        self.assertTrue((self.here / "stocks.pdf").read_bytes().startswith(b"%PDF"))
+        wrong = self.run_it("stocks", "-o", "stocks.png")
+        self.assertEqual(WRONG_USAGE, wrong.returncode)
+        self.assertIn("stocks draws a PDF, and “stocks.png” is none: -o stocks.pdf", wrong.stderr)
+
+    def test_a_stock_with_a_mistake_is_not_drawn(self):
+        folder = self.studio()
+        (folder / "layouts" / "stocks" / "odd.yaml").write_text("stock: odd\npapr: A4\n", encoding="utf-8")
+        result = self.expect(PROBLEMS, "stocks", "studio", "-o", "stocks.pdf")
+        self.assertIn("layouts/stocks/odd.yaml:", result.stderr)
+        self.assertFalse((self.here / "stocks.pdf").exists())
 
 
 class NextLot(Commands):
