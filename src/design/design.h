@@ -112,7 +112,8 @@ struct SwatchBox {
     std::vector<Box> holds;
 };
 struct Picture {
-    std::string file; // PNG, found beside the layout
+    std::variant<PictureFile, std::string> picture; // found beside the layout, or a picture fact
+    std::optional<Template> alt;                    // what it shows, for readers who cannot see it
 };
 // A drawing that the program knows, as wide as its height asks for.
 struct SymbolBox {

@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "design/read_common.h"
 #include "design/read_template.h"
+#include "pictures/find_picture.h"
 #include "source/fields.h"
 #include "source/values.h"
 
@@ -197,16 +198,19 @@ Grid read_grid(Fields& fields, const BoxContext& context) {
     return grid;
 }
 
-// A picture lies beside the layout, never outside its folder.
-Picture read_picture(const Node& node, const BoxContext& context) {
+// A file beside the layout, or a fact of the record.
+Picture read_picture(const Node& node, Fields& fields, const BoxContext& context) {
     Picture picture;
-    const auto name = read_text(node, "picture", context.styles.diagnostics);
+    Diagnostics& diagnostics = context.styles.diagnostics;
+    if (const Node* alt = fields.take("alt")) picture.alt = read_template(*alt, context);
+    const auto name = read_text(node, "picture", diagnostics);
     if (!name) return picture;
-    if (name->find("..") != std::string::npos || name->starts_with('/')) {
-        context.styles.diagnostics.error(node.spot, "the picture must lie in the layout's own folder",
-                                         "copy it beside the layout file and write its name alone");
+    if (!names_a_picture(*name)) {
+        picture.picture = *name;
+        find_fact(*name, node.spot, {FactKind::picture}, context);
+    } else if (auto file = find_picture(*name, context.folder, node.spot, diagnostics)) {
+        picture.picture = std::move(*file);
     }
-    picture.file = context.folder.empty() ? *name : context.folder + "/" + *name;
     return picture;
 }
 
@@ -218,7 +222,7 @@ BoxKind read_kind(std::string_view kind, const Node& value, Fields& fields, cons
     if (kind == "symbol") return read_symbol(value, context);
     if (kind == "caution") return read_caution(value, fields, context);
     if (kind == "table") return read_table(value, fields, context);
-    if (kind == "picture") return read_picture(value, context);
+    if (kind == "picture") return read_picture(value, fields, context);
     if (kind == "rule") return read_rule(value, fields, diagnostics);
     if (kind == "hole") return HoleMark{read_length(value, "hole", {mm(1), mm(60)}, diagnostics).value_or(mm(4))};
     if (kind == "blank") return Blank{read_extent(value, "blank", diagnostics)};

@@ -55,7 +55,7 @@ class InkDigest {
         add(picture.rect.origin);
         add(picture.rect.size);
         count(picture.grey ? 1 : 0);
-        digest_.add(picture_(picture.file));
+        digest_.add(picture_(picture.picture.file));
     }
     void operator()(const Group& group) {
         count(5);

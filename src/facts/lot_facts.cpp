@@ -3,6 +3,7 @@
 #include "base/web_address.h"
 #include "facts/date_rows.h"
 #include "facts/dyes_in.h"
+#include "facts/illustration.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -139,6 +140,9 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        },
                        {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
+            Row::picture(
+                "lot.picture", "a photograph of it",
+                [](const LotView& v) { return illustration(v.lot->picture, v.lot->colourway, v.lot->id.value); }),
             Row::text("lot.link", "the address of its page, for a code to scan", link,
                       {"", "the studio's “link” and the lot's id behind it, percent-encoded", "RFC 3986"}),
             Row::text("lot.ean", "its article number of 13 digits", number<&ArticleNumbers::ean>, of_it_or_its_base),

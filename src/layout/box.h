@@ -45,6 +45,11 @@ struct SymbolMark {
     Symbol symbol;
     std::shared_ptr<const DisplayList> drawing;
 };
+struct PictureMark {
+    PictureFile picture;
+    std::string alt;   // read in its place
+    std::string owner; // whose record names it; empty: the layout does
+};
 struct CodeMark {
     std::variant<Code, CodeFault> code;
     std::string description; // for readers who cannot see it
@@ -55,7 +60,7 @@ struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
-using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
+using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, PictureMark, Rule, HoleMark,
                                 FilledBlank, SymbolMark, CodeMark>;
 
 struct FilledBox {

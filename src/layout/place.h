@@ -46,6 +46,13 @@ struct MissingGlyph {
     bool is_caution = false;
 };
 
+// A picture as large as it prints.
+struct PlacedPicture {
+    const Box* box = nullptr;
+    PictureMark mark;
+    Size size;
+};
+
 // A box's rectangle, for dumps: depth in the tree, kind, and where it lies on the label.
 struct PlacedBox {
     int depth = 0;
@@ -58,6 +65,7 @@ struct Placement {
     std::vector<Zone> zones;
     std::vector<Misfit> misfits;
     std::vector<MissingGlyph> missing;
+    std::vector<PlacedPicture> pictures;
     std::vector<PlacedBox> boxes;
 };
 

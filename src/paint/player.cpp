@@ -156,21 +156,56 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
                            run.right_to_left ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : cairo_text_cluster_flags_t{});
 }
 
-void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
-    cairo_surface_t* image = pictures_.picture(picture.file, picture.grey);
-    const double width = cairo_image_surface_get_width(image);
-    const double height = cairo_image_surface_get_height(image);
-    const Point middle = picture.rect.centre();
-    const double scale = std::min(picture.rect.size.width.in_pt() / width, picture.rect.size.height.in_pt() / height);
+// As large as fits in its rectangle, in the middle; drawn from the origin.
+void Player::draw_item(cairo_t* context, const DrawPicture& draw) {
+    const double shape = draw.picture.shape;
+    const double width = std::min(draw.rect.size.width.in_pt(), draw.rect.size.height.in_pt() * shape);
+    const double height = width / shape;
+    const Point middle = draw.rect.centre();
     cairo_save(context);
-    cairo_translate(context, points(middle.x) - width * scale / 2, points(middle.y) - height * scale / 2);
-    cairo_scale(context, scale, scale);
-    cairo_set_source_surface(context, image, 0, 0);
-    // Edge pixels count to the edge instead of fading out beyond it.
-    cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
-    cairo_rectangle(context, 0, 0, width, height);
-    cairo_fill(context);
+    cairo_translate(context, points(middle.x) - width / 2, points(middle.y) - height / 2);
+    if (draw.picture.kind == PictureKind::svg) {
+        draw_drawing(context, draw, width, height);
+    } else {
+        draw_pixels(context, draw, width, height);
+    }
     cairo_restore(context);
+}
+
+void Player::draw_pixels(cairo_t* context, const DrawPicture& draw, double width, double height) {
+    const Pictures::Form unmixed = medium_ == Medium::pdf ? Pictures::Form::packed : Pictures::Form::pixels;
+    cairo_surface_t* image = pictures_.picture(draw.picture, draw.grey ? Pictures::Form::grey : unmixed);
+    const Pixels pixels = seen(draw.picture);
+    const cairo_matrix_t turn = upright(draw.picture);
+    cairo_scale(context, width / pixels.across, height / pixels.down);
+    cairo_transform(context, &turn);
+    paint_image(context, image);
+}
+
+// A drawing in colours becomes pixels where it must be grey; one in black, white and greys stays as it is.
+void Player::draw_drawing(cairo_t* context, const DrawPicture& draw, double width, double height) {
+    const std::string& file = draw.picture.file;
+    if (draw.grey && drawings_.is_coloured(file, draw.picture.shape)) {
+        cairo_surface_t* image = drawings_.in_grey(file, width, height);
+        cairo_scale(context, width / cairo_image_surface_get_width(image),
+                    height / cairo_image_surface_get_height(image));
+        paint_image(context, image);
+    } else if (medium_ == Medium::pdf) {
+        const double scale = height / Drawings::recorded_height;
+        cairo_scale(context, scale, scale);
+        cairo_set_source_surface(context, drawings_.recording(file, draw.picture.shape), 0, 0);
+        cairo_paint(context);
+    } else {
+        drawings_.draw(context, file, width, height);
+    }
+}
+
+void Player::paint_image(cairo_t* context, cairo_surface_t* image) {
+    cairo_set_source_surface(context, image, 0, 0);
+    // Edge pixels count to the edge instead of fading out beyond it, as they do in a PDF anyway.
+    if (medium_ != Medium::pdf) cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
+    cairo_rectangle(context, 0, 0, cairo_image_surface_get_width(image), cairo_image_surface_get_height(image));
+    cairo_fill(context);
 }
 
 void Player::draw_item(cairo_t* context, const Group& group) {

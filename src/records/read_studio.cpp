@@ -121,6 +121,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
         diagnostics.warning(studio.second_language->spot, "the second language is the first one too",
                             "tags would say the same thing twice: write another language, or delete the line");
     }
+    studio.logo = optional_field(fields, "logo", read_picture_name);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

@@ -38,7 +38,8 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list, FactKind::symbol};
+    constexpr std::array kinds{FactKind::text, FactKind::patch,  FactKind::length,
+                               FactKind::list, FactKind::symbol, FactKind::picture};
     return kinds.at(value.index());
 }
 
@@ -111,6 +112,14 @@ Records complete_records() {
     grave.parts.front().id.value = "neon";
     records.jars.push_back(grave);
     records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
+    const PictureFile drawing{"logo.svg", PictureKind::svg, {}, 1, 1.5};
+    const RecordedPicture picture{{"logo.svg", {}}, drawing};
+    records.studio.logo = picture;
+    records.lots.front().picture = picture;
+    for (Dye& dye : records.dyes) {
+        for (Swatch& swatch : dye.swatches)
+            swatch.picture = picture;
+    }
     return records;
 }
 
