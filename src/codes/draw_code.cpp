@@ -10,10 +10,10 @@ namespace {
 
 constexpr Rgb black{0, 0, 0};
 constexpr Rgb white{1, 1, 1};
-// GS1 General Specifications, 5.2.1.4: guards reach five modules further down.
+// GS1 General Specifications, 5.2.1 (clause from memory): guards reach five modules further down.
 constexpr int guard_descent = 5;
-// Of a dot, so much is taken off every edge: what inks each dot that a shape touches (ISO 32000-1, 10.6.5) would make
-// every bar a dot wider wherever an edge falls a hair beyond its own.
+// Of a dot, so much is taken off every edge: what inks each dot that a shape touches (as ISO 32000-1, 10.6.5 has it;
+// clause from memory) would make every bar a dot wider wherever an edge falls a hair beyond its own.
 constexpr double taken_off = 0.1;
 
 void add_bars(const Code& code, const CodeSize& size, Length dot, Point first, Path& path) {
