@@ -579,6 +579,7 @@ class Overviews(Commands):
         self.assertIn("2 × 7 of 99.1 × 38.1 mm, rounded", result.stdout)
         self.assertIn("3 × 6 oval, 60 × 40 mm", result.stdout)
         self.assertIn("roll, 62 mm", result.stdout)
+        self.assertIn("3 × 10 of 2.625 × 1 in", result.stdout)
         self.assertIn("cut along full lines", result.stdout)
         self.assertIn("cut along marks, laminated in one pouch", result.stdout)
 
