@@ -3,6 +3,7 @@
 #include "base/overloaded.h"
 #include "base/words.h"
 #include "cli/library.h"
+#include "cli/measure.h"
 #include "cli/new_folder.h"
 #include "cli/next_lot.h"
 #include "cli/overview.h"
@@ -64,17 +65,9 @@ int run_check(const CheckFolder& command, Session& session) {
     return status;
 }
 
-int run_render(const Render& command, Session& session) {
-    Diagnostics& diagnostics = session.diagnostics;
-    const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
-    std::optional<Rendering> rendering;
-    if (date) {
-        ProgressLine line{session.err, session.surroundings.errors_on_terminal};
-        const auto progress = [&](std::size_t sheet, std::size_t sheets) {
-            line.show("sheet " + std::to_string(sheet) + " of " + std::to_string(sheets));
-        };
-        rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
-    }
+// Writes what was made and says so; nothing made: says that nothing was written.
+int put_in_place(const std::optional<Rendering>& rendering, Session& session) {
+    const Diagnostics& diagnostics = session.diagnostics;
     const int status = session.finish();
     if (!rendering) {
         session.err << count_problems(diagnostics) << ": nothing was written\n";
@@ -98,6 +91,25 @@ int run_render(const Render& command, Session& session) {
         session.out << "remembered in " << note->path.string() << "\n";
     session.err << describe_all(writing);
     return writing.errors() > 0 ? problems_found : status;
+}
+
+int run_measure(const MeasurePrinter& command, Session& session) {
+    const auto sheet = measure(command, session.library(command.folder), session.diagnostics);
+    return put_in_place(sheet, session);
+}
+
+int run_render(const Render& command, Session& session) {
+    Diagnostics& diagnostics = session.diagnostics;
+    const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
+    std::optional<Rendering> rendering;
+    if (date) {
+        ProgressLine line{session.err, session.surroundings.errors_on_terminal};
+        const auto progress = [&](std::size_t sheet, std::size_t sheets) {
+            line.show("sheet " + std::to_string(sheet) + " of " + std::to_string(sheets));
+        };
+        rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
+    }
+    return put_in_place(rendering, session);
 }
 
 int run_proof(const ShowProof& command, Session& session) {
@@ -168,6 +180,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
     return std::visit(Overloaded{[&](const NewFolder& one) { return run_new(one, session); },
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },
+                                 [&](const MeasurePrinter& one) { return run_measure(one, session); },
                                  [&](const ShowProof& one) { return run_proof(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },

@@ -5,6 +5,7 @@
 #include "base/diagnostic.h"
 #include "cli/library.h"
 #include "cli/options.h"
+#include "cli/printers.h"
 #include "cli/studio.h"
 #include "design/design.h"
 #include "facts/items.h"
@@ -33,6 +34,8 @@ struct Job {
     int unchanged = 0;       // labels left out by --changed
     std::string note;        // the new text of the note of what was printed; empty: none is to be kept
     std::vector<SheetPlan> plans;
+    ChosenPrinter chosen = {};
+    Measured measured = {}; // of the chosen printer
 };
 
 // Nothing where the diagnostics have errors. Without items where all that was asked for is unchanged.

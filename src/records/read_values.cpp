@@ -247,6 +247,15 @@ std::optional<ColourSource> read_colour_source(const Node& node, const std::stri
         diagnostics);
 }
 
+std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    return read_choice<Backs>(node, what,
+                              {{"long edge", Backs::long_edge},
+                               {"short edge", Backs::short_edge},
+                               {"by hand", Backs::by_hand},
+                               {"by hand reversed", Backs::by_hand_reversed}},
+                              diagnostics);
+}
+
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     return read_density(node, what, {grams_per_millilitre(0.05), grams_per_millilitre(5)}, diagnostics);
 }
