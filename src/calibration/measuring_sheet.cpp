@@ -25,12 +25,15 @@ struct Frame {
         right = left + width;
         top = rim;
         bottom = paper.height - rim;
-        if (small) type = 0.78;
+        if (small) type = 0.72;
     }
-    [[nodiscard]] Type body() const { return {pt(9) * type}; }
-    [[nodiscard]] Type strong() const { return {pt(9) * type, 600}; }
+    // Left of the line down.
+    [[nodiscard]] Length text_right() const { return right - mm(14); }
+    [[nodiscard]] Length scales_apart() const { return type < 1 ? mm(42) : mm(52); }
+    [[nodiscard]] Type body() const { return {pt(10) * type}; }
+    [[nodiscard]] Type strong() const { return {pt(10) * type, 600}; }
     [[nodiscard]] Type title() const { return {pt(20) * type, 600, 1.2}; }
-    [[nodiscard]] Type quiet() const { return {pt(8) * type}; }
+    [[nodiscard]] Type quiet() const { return {pt(9) * type}; }
 };
 
 constexpr Length letter_height = mm(10);
@@ -59,10 +62,28 @@ void draw_scales(DisplayList& sheet, Writing& writing, const std::string& side) 
     draw_scale(sheet, writing, across, Way::across);
     writing.paragraph(side + ": across", frame.strong(), across + Point{{}, mm(1.5)}, mm(40), Against::middle);
     const Size folded = {mm(13), mm(13) * (sheet.size.height / sheet.size.width)};
-    draw_fold(sheet, {across + Point{mm(17), -folded.height / 2 - mm(3)}, folded}, Way::across);
-    draw_fold(sheet, {down + Point{mm(17), -folded.height / 2}, folded}, Way::down);
+    draw_fold(sheet, {{across.x + mm(16), down.y - folded.height / 2}, folded}, Way::across);
+    draw_fold(sheet, {down + Point{mm(13), -folded.height / 2}, folded}, Way::down);
     draw_scale(sheet, writing, down, Way::down);
     writing.paragraph(side + ": down", frame.strong(), down + Point{-mm(2.5), -mm(2)}, mm(40), Against::right);
+}
+
+// A line for the ruler with its name and length below it; the middle of the line is the middle of the list.
+DisplayList ruler_line(Length length, const std::string& name, const Frame& frame, const Typesetter& typesetter) {
+    DisplayList list{{length, mm(16)}, {}};
+    const Point middle = Rect{{}, list.size}.centre();
+    draw_ruler_line(list, middle, length);
+    Writing writing{list, typesetter};
+    const Point below = middle + Point{{}, mm(1)};
+    writing.paragraph(name, frame.strong(), below - Point{length / 2 - mm(1.5), {}}, mm(60));
+    writing.paragraph(to_string(length), frame.body(), below + Point{length / 2 - mm(1.5), {}}, mm(30), Against::right);
+    return list;
+}
+
+void place(DisplayList& sheet, const DisplayList& list, Point middle, Turn turn) {
+    const Point centre = Rect{{}, turned_size(turn, list.size)}.centre();
+    sheet.items.emplace_back(Group{std::make_shared<DisplayList>(list),
+                                   Transform::move(middle - centre).after(turned(turn, list.size)), std::nullopt});
 }
 
 // Numbered paragraphs below one another; returns where they end.
@@ -92,60 +113,86 @@ std::string how_to_turn(const MeasuringSheet& sheet, const Language& language) {
 
 std::string if_upside_down(const MeasuringSheet& sheet, const Language& language) {
     if (sheet.passage == Passage::by_hand) return language.say("measuring.upside down by hand");
-    return language.say("measuring.upside down", {{"option", "--backs " + other_way(sheet.passage)}});
+    return language.say("measuring.upside down", {{"option", "--backs\u00a0" + other_way(sheet.passage)}});
 }
 
 // The record as it is typed, in every language, with blanks for what is read.
-void draw_form(DisplayList& list, Writing& writing, const MeasuringSheet& sheet, Point at) {
-    const Frame frame{list.size};
-    const Type type = frame.body();
-    const Length leading = pt(17) * frame.type;
-    const Length blank = mm(18) * frame.type;
-    const Length step = mm(5) * frame.type;
-    const auto write = [&](const std::string& text, Point& where) {
-        writing.figure(text, type, where, Against::left);
-        where.x += writing.width_of(text, type) + mm(1);
-    };
-    const auto leave = [&](Length width, Point& where) {
-        list.items.emplace_back(
-            StrokePath{line_path(where + Point{{}, mm(0.8)}, where + Point{width, mm(0.8)}), Rgb{}, pt(0.5), {}});
-        where.x += width + mm(1);
-    };
-    Point line = at;
-    write("printers:", line);
-    const auto next = [&](Length indent) { line = {at.x + indent, line.y + leading}; };
-    const auto word = [&](const std::string& key, const std::string& value) {
-        write(key + ":", line);
+class Form {
+  public:
+    Form(DisplayList& list, Writing& writing, const Frame& frame, Point at)
+        : list_(&list), writing_(&writing), type_(frame.body()), leading_(pt(19) * frame.type),
+          blank_(mm(20) * frame.type), left_(at.x), line_(at) {}
+
+    void next_line(Length indent) { line_ = {left_ + indent, line_.y + leading_}; }
+    void write(const std::string& text) {
+        writing_->figure(text, type_, line_, Against::left);
+        line_.x += width_of(text) + mm(1);
+    }
+    void leave(double blanks) {
+        const Point start = line_ + Point{{}, mm(0.9)};
+        const Length width = blank_ * blanks;
+        list_->items.emplace_back(StrokePath{line_path(start, start + Point{width, {}}), Rgb{}, pt(0.5), {}});
+        line_.x += width + mm(1);
+    }
+    void write_or_leave(const std::string& key, const std::string& value) {
+        write(key + ":");
         if (value.empty()) {
-            leave(blank * 2, line);
+            leave(2);
         } else {
-            write(value, line);
+            write(value);
         }
-    };
-    next(step);
-    word("- printer", sheet.printer);
-    const Length below_dash = step + writing.width_of("- ", type);
-    next(below_dash);
-    word("tray", sheet.tray);
-    for (const auto& [key, value] : {std::pair{"paper", sheet.paper}, std::pair{"backs", sheet.backs}}) {
-        next(below_dash);
-        word(key, value);
     }
-    for (const std::string key : {"front", "back", "lines"}) {
-        next(below_dash);
-        write(key + ": {across:", line);
-        leave(blank, line);
-        write("mm, down:", line);
-        leave(blank, line);
-        write("mm}", line);
+    // "front: {across: … mm, down: … mm}", the blanks below one another.
+    void pair(const std::string& key) {
+        const Length start = line_.x + width_of("front: {across:") + mm(2);
+        write(key + ": {across:");
+        line_.x = start;
+        leave(1);
+        write("mm, down:");
+        leave(1);
+        write("mm}");
     }
+    [[nodiscard]] Length width_of(const std::string& text) const { return writing_->width_of(text, type_); }
+
+  private:
+    DisplayList* list_;
+    Writing* writing_;
+    Type type_;
+    Length leading_, blank_, left_;
+    Point line_;
+};
+
+// On a panel of its own, whose top is at `top`.
+void draw_form(DisplayList& list, Writing& writing, const MeasuringSheet& sheet, Length top) {
+    constexpr Rgb grey = {0.55, 0.55, 0.55};
+    const Frame frame{list.size};
+    const Rect panel = {{frame.left, top}, {frame.text_right() - frame.left, mm(63) * frame.type}};
+    list.items.emplace_back(StrokePath{rounded_path(panel, mm(2)), grey, pt(0.5), {}});
+    list.items.emplace_back(BeginTag{{Tag::Role::paragraph, {}, {}, panel}});
+    Form form{list, writing, frame, panel.origin + Point{mm(6) * frame.type, mm(9) * frame.type}};
+    form.write("printers:");
+    const Length dash = mm(5) * frame.type;
+    form.next_line(dash);
+    form.write_or_leave("- printer", sheet.printer);
+    const Length key = dash + form.width_of("- ");
+    form.next_line(key);
+    form.write_or_leave("tray", sheet.tray);
+    form.next_line(key);
+    form.write("paper: " + sheet.paper);
+    form.next_line(key);
+    form.write("backs: " + sheet.backs);
+    for (const std::string side : {"front", "back", "lines"}) {
+        form.next_line(key);
+        form.pair(side);
+    }
+    list.items.emplace_back(EndTag{});
 }
 
 } // namespace
 
 ScalePlaces scale_places(Size paper) {
     const Point middle = Rect{{}, paper}.centre();
-    return {{middle.x, middle.y - mm(24)}, {middle.x - mm(30), middle.y}};
+    return {{middle.x, middle.y - mm(8)}, {middle.x - Frame{paper}.scales_apart(), middle.y}};
 }
 
 RingPlaces ring_places(Size paper) {
@@ -169,9 +216,8 @@ DisplayList draw_measuring_front(const MeasuringSheet& sheet, const Language& la
     writing.paragraph(under, frame.quiet(), {head, y}, frame.right - head);
 
     const Length steps_top = frame.top + letter_height + mm(7);
-    const Length text_right = frame.right - mm(14);
     const Length gap = mm(8);
-    const Length column = (text_right - frame.left - gap) / 2;
+    const Length column = (frame.text_right() - frame.left - gap) / 2;
     write_steps(writing, frame,
                 {language.say("measuring.print", {{"turn", how_to_turn(sheet, language)}}),
                  language.say("measuring.turn", {{"upside down", if_upside_down(sheet, language)}}),
@@ -182,19 +228,12 @@ DisplayList draw_measuring_front(const MeasuringSheet& sheet, const Language& la
                 {frame.left + column + gap, steps_top}, column);
 
     draw_scales(list, writing, "front");
-    if (!sheet.proof) draw_form(list, writing, sheet, {frame.left, middle.y + mm(38)});
+    if (!sheet.proof) draw_form(list, writing, sheet, middle.y + mm(26) * frame.type);
 
-    const Point across{middle.x, frame.bottom - mm(14)};
-    draw_ruler_line(list, across, lines.width, Way::across);
-    writing.paragraph("lines: across", frame.strong(), across + Point{-lines.width / 2 + mm(1.5), mm(1)}, mm(60));
-    writing.paragraph(to_string(lines.width), frame.body(), across + Point{lines.width / 2 - mm(1.5), mm(1)}, mm(30),
-                      Against::right);
-    const Point down{frame.right - ruler_inset, middle.y};
-    draw_ruler_line(list, down, lines.height, Way::down);
-    writing.paragraph("lines: down", frame.strong(), down + Point{-mm(2), lines.height / 2 - mm(12)}, mm(60),
-                      Against::right);
-    writing.paragraph(to_string(lines.height), frame.body(), down + Point{-mm(2), lines.height / 2 - mm(7)}, mm(30),
-                      Against::right);
+    const DisplayList across = ruler_line(lines.width, "lines: across", frame, typesetter);
+    place(list, across, {middle.x, frame.bottom - mm(14)}, Turn::none);
+    const DisplayList down = ruler_line(lines.height, "lines: down", frame, typesetter);
+    place(list, down, {frame.right - ruler_inset, middle.y}, Turn::right);
 
     for (const Point ring : {ring_places(sheet.size).first, ring_places(sheet.size).second})
         draw_ring(list, ring, ring_radius);

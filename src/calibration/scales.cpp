@@ -39,14 +39,14 @@ void draw_scale(DisplayList& sheet, Writing& writing, Point middle, Way way) {
     }
 }
 
-void draw_ruler_line(DisplayList& sheet, Point middle, Length length, Way way) {
-    stroke(sheet, beside(middle, way, -length / 2, {}), beside(middle, way, length / 2, {}), plain);
+void draw_ruler_line(DisplayList& sheet, Point middle, Length length) {
+    const auto at = [&](Length along, Length aside) { return middle + Point{along - length / 2, aside}; };
+    stroke(sheet, at({}, {}), at(length, {}), plain);
     const int centimetres = static_cast<int>(length.in_mm() / 10 + 0.5);
     for (int i = 0; i <= centimetres; ++i) {
-        const Length along = mm(10) * i - length / 2;
         const bool is_end = i == 0 || i == centimetres;
         const Length up = is_end ? mm(4) : i % 5 == 0 ? mm(2.5) : mm(1.5);
-        stroke(sheet, beside(middle, way, along, -up), beside(middle, way, along, is_end ? mm(4) : Length{}), plain);
+        stroke(sheet, at(mm(10) * i, -up), at(mm(10) * i, is_end ? mm(4) : Length{}), plain);
     }
 }
 

@@ -509,7 +509,7 @@ class Printers(Commands):
 
     def test_the_only_printer_is_corrected_and_named(self):
         self.printers()
-        said = ("corrected for workroom, rear: fronts moved 0.5 mm right and 0.5 mm up, backs moved 2 mm down, "
+        said = ("corrected for workroom, rear: fronts 0.5 mm right and 0.5 mm up, backs 2 mm down, "
                 "0.4 % wider\n")
         self.assertIn(said, self.render().stdout)
         self.assertIn(said, self.expect(ALL_WELL, "proof", "small", "studio", *DAY).stdout)
@@ -566,7 +566,7 @@ class Printers(Commands):
             (("down: 12 mm", "down: 16 mm"), "warning: “workroom, rear” prints 6 mm beside the middle of the paper: back, "
              "down 16 mm"),
             (("down: 12 mm", "down: 21 mm"), "the most is 20 mm"),
-            (("paper: A4", "paper: A44"), "printers.yaml:3:46: error: there is no paper called “A44”"),
+            (("paper: A4", "paper: A44"), "printers.yaml:3:44: error: there is no paper called “A44”"),
             (("tray", "tary"), "did you mean “tray”?"),
             (("\nprinters:", PRINTER), "“workroom, rear” is recorded twice on A4"),
         ):
@@ -608,7 +608,7 @@ class Measure(Commands):
                       self.expect(PROBLEMS, "measure", "studio", "-o", "x.pdf", "--corrected").stderr)
         (folder / "printers.yaml").write_text(PRINTER, encoding="utf-8")
         result = self.expect(ALL_WELL, "measure", "studio", "-o", "x.pdf", "--corrected")
-        self.assertIn("corrected for workroom, rear: fronts moved", result.stdout)
+        self.assertIn("corrected for workroom, rear: fronts 0.5 mm", result.stdout)
         self.assertIn("measured are workroom, rear on A4", self.expect(
             PROBLEMS, "measure", "studio", "-o", "x.pdf", "--corrected", "--paper", "A3").stderr)
 

@@ -75,16 +75,18 @@ def middle_of(line):
 
 def scale_ticks(lines, across):
     """The 41 ticks of one scale: the middle of each, in order."""
-    base = [line for line in lines if is_across(line) == across and abs(length(line) - 20) < 0.3]
-    assert len(base) == 1, base
     along, aside = (0, 1) if across else (1, 0)
-    ends = {round(end[aside], 2) for end in base[0]}
-    ticks = [
-        line for line in lines
-        if is_across(line) != across and any(round(end[aside], 2) in ends for end in line) and 2 < length(line) < 7
-        and min(e[along] for e in base[0]) - 0.1 < line[0][along] < max(e[along] for e in base[0]) + 0.1
-    ]
-    return sorted((middle_of(line) for line in ticks), key=lambda point: point[along])
+    for base in (line for line in lines if is_across(line) == across and abs(length(line) - 20) < 0.3):
+        side = round(base[0][aside], 2)
+        first, last = sorted(end[along] for end in base)
+        ticks = [
+            middle_of(line) for line in lines
+            if is_across(line) != across and any(round(end[aside], 2) == side for end in line)
+            and first - 0.1 < line[0][along] < last + 0.1
+        ]
+        if len(ticks) > 2:
+            return sorted(ticks, key=lambda point: point[along])
+    raise AssertionError("there is no such scale")
 
 
 class Scratch(unittest.TestCase):
@@ -184,7 +186,7 @@ class MeasuringSheet(Scratch):
         root = ElementTree.fromstring(run("mutool", "trace", pdf, "1").stdout)
         for stroke in root.iter("stroke_path"):
             curves = [step for step in stroke if step.tag == "curveto"]
-            if len(curves) != 4:
+            if len(curves) != 4 or any(step.tag == "lineto" for step in stroke):
                 continue
             a, b, c, d, e, f = (float(n) for n in stroke.get("transform").split())
             ends = [(float(step.get("x3")), float(step.get("y3"))) for step in curves]
