@@ -224,8 +224,12 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                                          0,
                                          {},
                                          {}});
+<<<<<<< HEAD
     const Printing printing = job->languages.printing(today, request.mono);
     note_printer(*job, request, diagnostics);
+=======
+    const Printing printing = job->languages.printing(today, request.ink);
+>>>>>>> main
     note_backs(*job, request, diagnostics);
     job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
                             diagnostics);

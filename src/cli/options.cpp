@@ -20,7 +20,7 @@ struct Typed {
     std::string paper = "A4";
     bool corrected = false;
     std::string skip = "0", dpi = "300";
-    bool mono = false, piles = false, changed = false, remember = false;
+    bool mono = false, save_ink = false, piles = false, changed = false, remember = false;
 };
 
 constexpr std::string_view examples = R"(Examples:
@@ -100,6 +100,7 @@ void add_sheets(CLI::App& command, Typed& typed) {
     add_printer(command, typed);
     add_date(command, typed.date);
     command.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
+    command.add_flag("--save-ink", typed.save_ink, "outlines and patterns in place of solid colour");
 }
 
 constexpr std::string_view measure_examples = R"(Examples:
@@ -305,7 +306,7 @@ std::variant<Render, Misuse> read_sheets(const std::string& name, const Typed& t
     render.remember = typed.remember;
     if (!typed.stock.empty()) render.stock = typed.stock;
     render.date = date_of(typed);
-    render.mono = typed.mono;
+    render.ink = {typed.mono, typed.save_ink};
     return render;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/date.h"
+#include "base/ink.h"
 #include "records/records.h"
 
 #include <filesystem>
@@ -50,7 +51,7 @@ struct Render {
     std::optional<std::string> stock = {};
     std::optional<Date> date = {}; // to the day
     int dpi = 300;                 // 30 to 1200
-    bool mono = false;             // in black and greys
+    Ink ink = {};
 };
 // The sheet by which a printer is measured.
 struct MeasurePrinter {
