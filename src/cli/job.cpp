@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "calibration/corrected_page.h"
 #include "cli/changes.h"
+#include "cli/printers.h"
 #include "cli/two_sides.h"
 #include "layout/check_play.h"
 #include "layout/layout.h"
@@ -142,18 +143,28 @@ void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
     }
 }
 
+// The rectangle around all labels of a sheet.
+Rect around_labels(const SheetPlan& plan, const std::vector<Trim>& trims) {
+    Point least = plan.slots.front().origin;
+    Point most = least;
+    for (const Slot& slot : plan.slots) {
+        const Rect label = {slot.origin, trims[slot.label].size};
+        least = {smaller(least.x, label.left()), smaller(least.y, label.top())};
+        most = {larger(most.x, label.right()), larger(most.y, label.bottom())};
+    }
+    return {least, {most.x - least.x, most.y - least.y}};
+}
+
 // Labels moved towards an edge that the printer leaves white.
 void check_reach(const Job& job, Diagnostics& diagnostics) {
     if (job.chosen.printer == nullptr) return;
     for (const SheetPlan& plan : job.plans) {
+        const Rect labels = around_labels(plan, job.trims);
         for (const Side side : {Side::front, turning(job.backs, plan.paper).back}) {
             if (side != Side::front && !job.design.back) continue;
             const Misprint misprint = misprint_of(job.measured, passage(side, job.backs, plan.paper));
-            for (const Slot& slot : plan.slots) {
-                const Rect label = seen_on(side, {slot.origin, job.trims[slot.label].size}, plan.paper);
-                check_reach(*job.chosen.printer, misprint, standing(plan.paper).bounds(label),
-                            standing_size(plan.paper), diagnostics);
-            }
+            check_reach(*job.chosen.printer, misprint, standing(plan.paper).bounds(seen_on(side, labels, plan.paper)),
+                        standing_size(plan.paper), diagnostics);
         }
     }
 }
@@ -224,12 +235,8 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                                          0,
                                          {},
                                          {}});
-<<<<<<< HEAD
-    const Printing printing = job->languages.printing(today, request.mono);
-    note_printer(*job, request, diagnostics);
-=======
     const Printing printing = job->languages.printing(today, request.ink);
->>>>>>> main
+    note_printer(*job, request, diagnostics);
     note_backs(*job, request, diagnostics);
     job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
                             diagnostics);

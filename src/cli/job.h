@@ -3,9 +3,10 @@
 
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "calibration/misprint.h"
+#include "cli/choose_printer.h"
 #include "cli/library.h"
 #include "cli/options.h"
-#include "cli/printers.h"
 #include "cli/studio.h"
 #include "design/design.h"
 #include "facts/items.h"

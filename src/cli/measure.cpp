@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "calibration/corrected_page.h"
 #include "calibration/measuring_sheet.h"
+#include "cli/choose_printer.h"
 #include "cli/printers.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"

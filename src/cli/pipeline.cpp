@@ -7,6 +7,7 @@
 #include "cli/job.h"
 #include "cli/page_details.h"
 #include "cli/printed_note.h"
+#include "cli/printers.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"
 #include "facts/checks.h"

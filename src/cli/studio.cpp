@@ -1,6 +1,6 @@
 #include "cli/studio.h"
 
-#include "cli/printers.h"
+#include "cli/check_printers.h"
 #include "records/read_records.h"
 #include "source/files.h"
 
