@@ -7,6 +7,7 @@
 #include <array>
 #include <memory>
 #include <utility>
+#include <vector>
 
 namespace dyeleaf {
 
@@ -113,7 +114,7 @@ std::string how_to_turn(const MeasuringSheet& sheet, const Language& language) {
 
 std::string if_upside_down(const MeasuringSheet& sheet, const Language& language) {
     if (sheet.passage == Passage::by_hand) return language.say("measuring.upside down by hand");
-    return language.say("measuring.upside down", {{"option", "--backs\u00a0" + other_way(sheet.passage)}});
+    return language.say("measuring.upside down", {{"option", "--backs " + other_way(sheet.passage)}});
 }
 
 // The record as it is typed, in every language, with blanks for what is read.
@@ -223,9 +224,9 @@ DisplayList draw_measuring_front(const MeasuringSheet& sheet, const Language& la
                  language.say("measuring.turn", {{"upside down", if_upside_down(sheet, language)}}),
                  language.say("measuring.window")},
                 1, {frame.left, steps_top}, column);
-    write_steps(writing, frame,
-                {language.say("measuring.fold"), language.say("measuring.measure"), language.say("measuring.write")}, 4,
-                {frame.left + column + gap, steps_top}, column);
+    std::vector<std::string> reading = {language.say("measuring.fold"), language.say("measuring.measure")};
+    if (!sheet.proof) reading.push_back(language.say("measuring.write"));
+    write_steps(writing, frame, reading, 4, {frame.left + column + gap, steps_top}, column);
 
     draw_scales(list, writing, "front");
     if (!sheet.proof) draw_form(list, writing, sheet, middle.y + mm(26) * frame.type);

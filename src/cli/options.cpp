@@ -76,9 +76,8 @@ void add_backs(CLI::App& command, Typed& typed) {
         ->option_text("long-edge|short-edge|by-hand|by-hand-reversed");
 }
 
-void add_printer(CLI::App& command, Typed& typed) {
-    command.add_option("--printer", typed.printer, "correct for this printer of your records; none: for none")
-        ->option_text("NAME");
+void add_printer(CLI::App& command, Typed& typed, const std::string& about) {
+    command.add_option("--printer", typed.printer, about)->option_text("NAME");
     command.add_option("--tray", typed.tray, "and this tray of it")->option_text("NAME");
 }
 
@@ -97,7 +96,7 @@ void add_sheets(CLI::App& command, Typed& typed) {
     command.add_flag("--piles", typed.piles,
                      "in order down through the sheets: cut all at once, lay the small piles on one another");
     add_backs(command, typed);
-    add_printer(command, typed);
+    add_printer(command, typed, "correct for this printer of your records; none: for none");
     add_date(command, typed.date);
     command.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
     command.add_flag("--save-ink", typed.save_ink, "outlines and patterns in place of solid colour");
@@ -116,7 +115,7 @@ void add_measure(CLI::App& program, Typed& typed, const std::string& records) {
     add_folder(measure, typed.folder, records);
     measure.add_option("-o,--output", typed.output, "the file to write")->option_text("FILE.pdf");
     measure.add_option("--paper", typed.paper, "the paper to print it on; A4 if not given")->option_text("NAME");
-    add_printer(measure, typed);
+    add_printer(measure, typed, "the printer to measure, as you call it");
     add_backs(measure, typed);
     measure.add_flag("--corrected", typed.corrected, "corrected for that printer, as a proof");
     measure.footer(std::string{measure_examples});
