@@ -17,8 +17,8 @@ struct MeasuringSheet {
     std::string paper;                    // "A4"
     Size size;                            // standing; at least `least_measuring_paper`
     Passage passage = Passage::long_edge; // how its back is printed
-    std::string backs;                    // the same as it is recorded: "long edge"
-    std::string printer, tray;            // empty: to be written in
+    std::string backs = {};               // the same as it is recorded: "long edge"
+    std::string printer = {}, tray = {};  // empty: to be written in
     bool proof = false;                   // it will be corrected: every reading should come out right
 };
 

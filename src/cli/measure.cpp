@@ -14,6 +14,7 @@
 #include "text/typesetter.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 namespace dyeleaf {
@@ -59,6 +60,32 @@ const Printer* find_printer(const Records& records, const std::optional<std::str
     return found == records.printers.end() ? nullptr : &*found;
 }
 
+Backs backs_for(const MeasurePrinter& request, const Printer* known, const Studio& studio) {
+    if (request.backs) return *request.backs;
+    if (known != nullptr && known->backs) return *known->backs;
+    return studio.backs.value_or(Backs::long_edge);
+}
+
+MeasuringSheet describe(const MeasurePrinter& request, const Printer* known, Size size, Backs backs) {
+    MeasuringSheet sheet{as_named(request.paper), size};
+    sheet.passage = passage(turning(backs, size).back, backs, size);
+    sheet.backs = name_of(backs);
+    sheet.printer = known == nullptr ? request.printer.printer.value_or("") : known->name.value;
+    sheet.tray = request.printer.tray.value_or("");
+    sheet.proof = request.corrected;
+    return sheet;
+}
+
+std::string as_pdf(const std::array<DisplayList, 2>& pages, const Language& language, const std::string& author) {
+    PdfPainter painter;
+    PdfDetails details{language.say("measuring.title"), author, language.code(), {}};
+    for (const DisplayList& page : pages) {
+        const std::string side = details.pages.empty() ? "sheet.front page" : "sheet.back page";
+        details.pages.push_back({{{}, page.size}, {}, language.say(side, {{"number", "1"}}), {}, painter.page(page)});
+    }
+    return finish_pdf(painter.finish(), details);
+}
+
 } // namespace
 
 std::optional<Rendering> measure(const MeasurePrinter& request, const Library& library, Diagnostics& diagnostics) {
@@ -68,43 +95,24 @@ std::optional<Rendering> measure(const MeasurePrinter& request, const Library& l
     const auto size = paper_for(request.paper, diagnostics);
     if (!records || !size || diagnostics.errors() > 0) return std::nullopt;
     const auto languages = languages_of(records->studio, library, diagnostics);
-    if (!languages) return std::nullopt;
+    ChosenPrinter proved;
+    if (request.corrected) proved = printer_to_prove(request, *records, *size, diagnostics);
+    if (!languages || diagnostics.errors() > 0) return std::nullopt;
 
-    ChosenPrinter chosen;
-    if (request.corrected) chosen = printer_to_prove(request, *records, *size, diagnostics);
-    if (diagnostics.errors() > 0) return std::nullopt;
-    const Printer* known = request.corrected ? chosen.printer : find_printer(*records, request.printer.printer);
-    std::optional<Backs> wanted = request.backs;
-    if (!wanted && known != nullptr) wanted = known->backs;
-    if (!wanted) wanted = records->studio.backs;
-    const Backs backs = wanted.value_or(Backs::long_edge);
-    const Passage way = passage(turning(backs, *size).back, backs, *size);
+    const Printer* known = request.corrected ? proved.printer : find_printer(*records, request.printer.printer);
+    const Backs backs = backs_for(request, known, records->studio);
+    const MeasuringSheet sheet = describe(request, known, *size, backs);
+    std::array pages = {draw_measuring_front(sheet, languages->first, typesetter),
+                        draw_measuring_back(sheet, languages->first, typesetter)};
     Rendering rendering;
-    const std::string paper = as_named(request.paper);
-    const MeasuringSheet sheet{paper,
-                               *size,
-                               way,
-                               name_of(backs),
-                               known == nullptr ? request.printer.printer.value_or("") : known->name.value,
-                               request.corrected ? known->tray : request.printer.tray.value_or(""),
-                               request.corrected};
-    std::vector<DisplayList> pages = {draw_measuring_front(sheet, languages->first, typesetter),
-                                      draw_measuring_back(sheet, languages->first, typesetter)};
-    if (chosen.printer != nullptr) {
-        const Measured measured = measured_by(*chosen.printer, records->studio.backs);
+    rendering.summary = "a measuring sheet for " + sheet.paper + ", front and back, " + turning_words(backs, *size, 1);
+    if (proved.printer != nullptr) {
+        const Measured measured = measured_by(*proved.printer, records->studio.backs);
         pages[0] = corrected(std::move(pages[0]), misprint_of(measured, Passage::front));
         pages[1] = corrected(std::move(pages[1]), misprint_of(measured, sheet.passage));
-        rendering.remarks.push_back(correction_words(*chosen.printer, measured, sheet.passage));
+        rendering.remarks.push_back(correction_words(*proved.printer, measured, sheet.passage));
     }
-    rendering.summary = "a measuring sheet for " + paper + ", front and back, " + turning_words(backs, *size, 1);
-    PdfPainter painter;
-    PdfDetails details{languages->first.say("measuring.title"), records->studio.name, languages->first.code(), {}};
-    for (std::size_t i = 0; i < pages.size(); ++i) {
-        const std::string label =
-            languages->first.say(i == 0 ? "sheet.front page" : "sheet.back page", {{"number", "1"}});
-        details.pages.push_back({{{}, *size}, {}, label, {}, painter.page(pages[i])});
-    }
-    rendering.files.push_back({request.output, finish_pdf(painter.finish(), details)});
+    rendering.files.push_back({request.output, as_pdf(pages, languages->first, records->studio.name)});
     return rendering;
 }
 

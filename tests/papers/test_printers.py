@@ -3,7 +3,9 @@
 goes into the records, and then every label must land where it was meant to. Positions are read back by poppler and mupdf.
 """
 
+import json
 import re
+import shutil
 import subprocess
 import sys
 import tempfile
@@ -12,7 +14,7 @@ import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).resolve().parent))
-from test_papers import DATE, NUMBERED, ON_CARD, POINT, PROGRAM, REFERENCE, SHAPES, UNEVEN, draw, run, words_of  # noqa: E402
+from test_papers import DATE, NUMBERED, ON_CARD, POINT, PROGRAM, REFERENCE, SHAPES, STUDIO, UNEVEN, run, words_of  # noqa: E402
 
 A4 = (210.0, 297.0)
 RECORDS = (
@@ -312,18 +314,30 @@ class Corrected(Scratch):
             for reading in self.read_off(printer, proof, page):
                 self.assertAlmostEqual(10, reading, delta=0.3)
 
-    def test_boxes_and_links_are_the_pages_own(self):
+    def test_boxes_are_the_pages_own(self):
         self.record(Misprinter("long"), "long edge")
-        pdf = self.here / "tags.pdf"
         (self.studio / "layouts" / "numbered.yaml").write_text(NUMBERED.replace("SHAPE", ON_CARD[1]), encoding="utf-8")
-        run(PROGRAM, "render", "numbered", self.studio, "-o", pdf, "--stock", "uneven", "--date", DATE, check=False)
-        run(PROGRAM, "render", "numbered", self.studio, "-o", pdf, "--stock", "a4-card", "--date", DATE)
-        boxes = run("pdfinfo", "-box", pdf).stdout
+        self.labels("--stock", "a4-card")
+        boxes = run("pdfinfo", "-box", self.here / "out.pdf").stdout
         for name in ("MediaBox", "TrimBox", "BleedBox"):
             left, bottom, right, top = (float(n) * POINT for n in re.search(name + r": *([\d. ]+)", boxes)[1].split())
             self.assertEqual((0, 0), (left, bottom))
             self.assertAlmostEqual(210, right, delta=0.01)
             self.assertAlmostEqual(297, top, delta=0.01)
+
+    def test_links_move_with_their_words(self):
+        self.record(Misprinter("short", front=(4, -3), back=(-4, 3)), "short edge")
+        shutil.copy(self.studio / "printers.yaml", self.here / "printers.yaml")
+        shutil.copytree(STUDIO, self.here / "quillmoor")
+        shutil.copy(self.here / "printers.yaml", self.here / "quillmoor" / "printers.yaml")
+        pdf = self.here / "tags.pdf"
+        run(PROGRAM, "render", "hang-tag", self.here / "quillmoor", "-o", pdf, "--date", DATE, "--only", "26-117:1")
+        (_, (size, words)) = words_of(pdf)
+        box, = [box for text, box in words if "@" in text]
+        page = json.loads(run("mutool", "show", "-g", pdf, "pages/2/Annots/1/Rect").stdout.replace(" ", ",", 3))
+        left, bottom, right, top = (n * POINT for n in page)
+        middle = (box[0] + box[2]) / 2, size[1] - (box[1] + box[3]) / 2
+        self.assertTrue(left < middle[0] < right and bottom < middle[1] < top, (page, middle))
 
 
 def draw_page(pdf, page, picture):
