@@ -1,6 +1,7 @@
 #include "cli/studio.h"
 
 #include "cli/check_printers.h"
+#include "records/read_pictures.h"
 #include "records/read_records.h"
 #include "source/files.h"
 
@@ -13,6 +14,7 @@ std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnost
     if (files.empty()) return std::nullopt;
     Records records = read_records(files, diagnostics);
     check_printers(records.printers, diagnostics);
+    read_pictures(records, folder, diagnostics);
     return records;
 }
 

@@ -256,6 +256,12 @@ std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagn
                               diagnostics);
 }
 
+std::optional<RecordedPicture> read_picture_name(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto name = read_text(node, what, diagnostics);
+    if (!name) return std::nullopt;
+    return RecordedPicture{{*name, node.spot}, std::nullopt};
+}
+
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     return read_density(node, what, {grams_per_millilitre(0.05), grams_per_millilitre(5)}, diagnostics);
 }

@@ -27,6 +27,8 @@ std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::
 std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // How the paper is turned for its back.
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// The name of a file beside the records.
+std::optional<RecordedPicture> read_picture_name(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The weight of a mL of loose powder.
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics);
 
