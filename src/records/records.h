@@ -68,8 +68,8 @@ struct Studio {
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
     std::optional<RecordedPicture> logo;
-    std::optional<std::string> link;                     // codes to scan lead there, with a lot's id behind it
-    Length dot = inches(1) / 300;                        // of her printer
+    std::optional<std::string> link; // codes to scan lead there, with a lot's id behind it
+    Length dot = inches(1) / 300;    // of her printer
     Spot spot;
 };
 
