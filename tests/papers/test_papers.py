@@ -36,6 +36,7 @@ LAYOUTS = {
     "hang-tag": ((53.98, 85.60), True),
     "fold-tag": ((52, 172), False),
     "wrap-band": ((198, 50), False),
+    "till-label": ((63.5, 38.1), False),
     "jar-sheet": ((105, 148), False),
     "lot-sheet": ((148, 210), True),
     "pot-tag": ((60, 18), False),
