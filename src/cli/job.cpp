@@ -56,7 +56,8 @@ std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items,
     std::vector<Trim> trims;
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
-            trims.push_back({*size, design.shape.round, design.shape.corner, design.shape.bleed});
+            trims.push_back(
+                {size->size, design.shape.round, design.shape.corner, design.shape.bleed, size->sector});
     }
     return trims;
 }

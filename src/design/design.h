@@ -66,6 +66,9 @@ struct Template {
     Spot spot;
 };
 
+// A text on the circle that fits into its box: on its upper half, or on its lower half and upright there as well.
+enum class Around { top, bottom };
+
 struct Box;
 
 struct Column {
@@ -104,6 +107,7 @@ struct Text {
     Template content;
     std::optional<Template> otherwise; // printed when a fact of `content` is not recorded; none: the box is left out
     TextStyle style;
+    std::optional<Around> around = std::nullopt;
 };
 // A colour, with boxes on it whose text is black or white by contrast.
 struct SwatchBox {
@@ -129,6 +133,7 @@ struct Caution {
     CautionKind kind = CautionKind::not_food;
     bool brief = false; // the short wording, for lids
     TextStyle style;    // its size may be raised, never lowered below the caution's own; it never shrinks
+    std::optional<Around> around = std::nullopt;
 };
 // Marks where a hole is to be punched.
 struct HoleMark {
@@ -183,6 +188,9 @@ struct Fold {
 
 struct Shape {
     LengthOrFact width, height;
+    // The radius on which its middle lies, where it goes round a tapering wall: below 0 with the centre above it. None,
+    // or a fact that is not recorded: a straight label.
+    std::optional<LengthOrFact> arc;
     bool round = false;
     Length corner;
     Length bleed;

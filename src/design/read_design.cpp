@@ -15,13 +15,21 @@ namespace {
 
 constexpr LengthRange label_length{mm(5), mm(1200)};
 
+// A fixed one has its centre below it.
+std::optional<LengthOrFact> read_arc(const Node& node, const BoxContext& context) {
+    return read_length_or_fact(node, "arc", context);
+}
+
 Shape read_shape(const Node& node, const BoxContext& context) {
     Diagnostics& diagnostics = context.styles.diagnostics;
     Fields fields{node, "shape", diagnostics};
     Shape shape;
     shape.width.value = mm(50);
     shape.height.value = mm(50);
-    if (const Node* round = fields.take("round")) {
+    const Node* round = fields.take("round");
+    const bool is_oval = round != nullptr && fields.has("width");
+    if (is_oval) shape.round = read_yes_no(*round, "round", diagnostics).value_or(false);
+    if (round != nullptr && !is_oval) {
         shape.round = true;
         if (const auto diameter = read_length_or_fact(*round, "round", context)) {
             shape.width = *diameter;
@@ -35,6 +43,7 @@ Shape read_shape(const Node& node, const BoxContext& context) {
             shape.height = read_length_or_fact(*height, "height", context).value_or(shape.height);
         }
     }
+    if (const Node* arc = fields.take("arc")) shape.arc = read_arc(*arc, context);
     const auto length = [&](std::string_view key, Length most = mm(50), Length otherwise = {}) {
         const Node* one = fields.take(key);
         return one == nullptr ? otherwise

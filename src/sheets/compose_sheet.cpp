@@ -1,6 +1,7 @@
 #include "sheets/impose.h"
 
 #include "base/overloaded.h"
+#include "display/bend.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
 
@@ -36,6 +37,7 @@ Path ellipse_path(Rect rect) {
 
 // Everything of a label that may be seen: its trim and the bleed around it, in the label's own coordinates.
 Path visible_part(const Trim& trim, Length bleed) {
+    if (trim.sector) return bend(rounded_path(grown({{}, trim.sector->flat()}, bleed), trim.corner), *trim.sector);
     const Rect rect = grown({{}, trim.size}, bleed);
     if (trim.round) return ellipse_path(rect);
     return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
@@ -72,9 +74,18 @@ Rect inked(const Mark& mark) {
     return grown({least, {most.x - least.x, most.y - least.y}}, mark_width / 2);
 }
 
+// A knife or scissors can follow this one only along its whole line, on whatever stock.
+DisplayItem bent_outline(const Trim& trim, Point origin) {
+    auto outline = std::make_shared<DisplayList>();
+    outline->size = trim.size;
+    outline->items.emplace_back(StrokePath{visible_part(trim, {}), outline_colour, mark_width, {}});
+    return Group{std::move(outline), Transform::move(origin), std::nullopt};
+}
+
 void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
                     const Stock& stock) {
     for (std::size_t i = 0; i < places.size(); ++i) {
+        if (trims[i].sector) continue;
         const CutMarks marks = stock.page_per_label ? page_marks(trims[i]) : cut_marks(stock);
         const bool bleeds = bleed_on(stock, trims[i]) > marks.offset;
         if (trims[i].round && !stock.page_per_label)
@@ -105,6 +116,9 @@ DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_p
     }
     const bool is_cut_here = !stock.cells && side == Side::front;
     if (stock.page_per_label ? stock.page_marks : is_cut_here) draw_cut_marks(sheet, places, trims, stock);
+    for (std::size_t i = 0; i < places.size() && side == Side::front; ++i) {
+        if (trims[i].sector) sheet.items.push_back(bent_outline(trims[i], places[i].origin));
+    }
     if (stock.page_per_label) return sheet;
 
     std::vector<Rect> taken = occupied(plan, trims, stock);
