@@ -23,7 +23,7 @@ std::uint64_t picture_digest(const std::string& file) {
 // Of each item's label, as if printed on one and the same day.
 std::vector<std::uint64_t> digests(const Job& job, const Render& request) {
     constexpr Date some_day = {2000, 1, 1};
-    Printing printing = job.languages.printing(some_day, request.mono);
+    Printing printing = job.languages.printing(some_day, request.ink);
     printing.counted = false;
     Diagnostics unheard; // all of it is said when the labels are made
     const auto items =
@@ -32,7 +32,7 @@ std::vector<std::uint64_t> digests(const Job& job, const Render& request) {
     for (std::size_t i = 0; i < items.size(); ++i) {
         const PlacedLabel label = place_label(job.design, items[i], {job.trims[i].size, job.trims[i].sector}, job.typesetter, unheard);
         Digest sum;
-        sum.add(std::uint64_t{request.mono});
+        sum.add(std::uint64_t{request.ink.mono});
         for (const auto& side : {label.front, label.back}) {
             if (side) sum.add(digest(*side, picture_digest));
         }

@@ -192,7 +192,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                                          0,
                                          {},
                                          {}});
-    const Printing printing = job->languages.printing(today, request.mono);
+    const Printing printing = job->languages.printing(today, request.ink);
     note_backs(*job, request, diagnostics);
     job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
                             diagnostics);

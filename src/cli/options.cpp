@@ -18,7 +18,7 @@ struct Typed {
     std::vector<std::string> copies;
     std::string used, backs;
     std::string skip = "0", dpi = "300";
-    bool mono = false, piles = false, changed = false, remember = false;
+    bool mono = false, save_ink = false, piles = false, changed = false, remember = false;
 };
 
 constexpr std::string_view examples = R"(Examples:
@@ -86,6 +86,7 @@ void add_sheets(CLI::App& command, Typed& typed) {
         ->option_text("long-edge|short-edge|by-hand|by-hand-reversed");
     add_date(command, typed.date);
     command.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
+    command.add_flag("--save-ink", typed.save_ink, "outlines and patterns in place of solid colour");
 }
 
 void add_commands(CLI::App& program, Typed& typed) {
@@ -265,7 +266,7 @@ std::variant<Render, Misuse> read_sheets(const std::string& name, const Typed& t
     render.remember = typed.remember;
     if (!typed.stock.empty()) render.stock = typed.stock;
     render.date = date_of(typed);
-    render.mono = typed.mono;
+    render.ink = {typed.mono, typed.save_ink};
     return render;
 }
 

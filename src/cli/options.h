@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/date.h"
+#include "base/ink.h"
 #include "records/records.h"
 
 #include <filesystem>
@@ -44,7 +45,7 @@ struct Render {
     std::optional<std::string> stock = {};
     std::optional<Date> date = {}; // to the day
     int dpi = 300;                 // 30 to 1200
-    bool mono = false;             // in black and greys
+    Ink ink = {};
 };
 // What would be printed; nothing is written.
 struct ShowProof {

@@ -129,7 +129,7 @@ class LabelMaker {
 // first error it only goes on looking for more.
 void print_sheets(const Job& job, const Printing& printing, const Progress& progress, Press& press,
                   Diagnostics& diagnostics) {
-    LabelMaker labels{job, printing.manner.mono, diagnostics};
+    LabelMaker labels{job, printing.manner.ink.mono, diagnostics};
     const PrintRun run{
         job.plans, job.items, job.trims, job.stock, printing.manner.language, job.design.back.has_value()};
     const auto print = [&](const DisplayList& page, std::size_t sheet, Side side) {
@@ -182,7 +182,7 @@ std::optional<std::string> show_facts(const ShowFacts& request, const Library& l
     if (!records || diagnostics.errors() > 0) return std::nullopt;
     const auto languages = languages_of(records->studio, library, diagnostics);
     if (!languages) return std::nullopt;
-    return list_facts(*records, request.id, languages->printing(today, false), diagnostics);
+    return list_facts(*records, request.id, languages->printing(today, {}), diagnostics);
 }
 
 void check_own_files(const Library& library, Diagnostics& diagnostics) {
@@ -205,7 +205,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     if (job->plans.empty()) return rendering;
     try {
         Press press{request, job->plans.size() * (job->design.back ? 2 : 1)};
-        print_sheets(*job, job->languages.printing(today, request.mono), progress, press, diagnostics);
+        print_sheets(*job, job->languages.printing(today, request.ink), progress, press, diagnostics);
         if (diagnostics.errors() > 0) return std::nullopt;
         warn_of_older_pages(press, diagnostics);
         rendering.files = press.finish(

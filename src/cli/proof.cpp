@@ -102,7 +102,7 @@ std::optional<std::string> proof(const Render& request, const Library& library, 
     std::string text;
     std::set<std::string> told;
     if (job) {
-        const Printing printing = job->languages.printing(today, request.mono);
+        const Printing printing = job->languages.printing(today, request.ink);
         ProofList list{*job, printing, diagnostics};
         const std::string labels = job->plans.empty() ? std::string{} : list.write();
         text = job->design.name + ": " + summary(*job) +

@@ -22,8 +22,8 @@ struct Languages {
     Language first;
     std::optional<Language> second;
 
-    [[nodiscard]] Printing printing(const Date& today, bool mono) const {
-        return {{first, mono}, second ? &*second : nullptr, today};
+    [[nodiscard]] Printing printing(const Date& today, Ink ink) const {
+        return {{first, ink}, second ? &*second : nullptr, today};
     }
 };
 

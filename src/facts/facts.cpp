@@ -15,7 +15,7 @@ Facts Facts::within(const Facts& outer) const {
     if (language_ == nullptr) {
         result.language_ = outer.language_;
         result.second_ = outer.second_;
-        result.mono_ = outer.mono_;
+        result.ink_ = outer.ink_;
     }
     return result;
 }
@@ -24,7 +24,7 @@ Facts Facts::printed(const Manner& manner, const Language* second) const {
     Facts result = *this;
     result.language_ = &manner.language;
     result.second_ = second;
-    result.mono_ = manner.mono;
+    result.ink_ = manner.ink;
     return result;
 }
 
@@ -35,7 +35,7 @@ std::optional<FactValue> Facts::find(std::string_view name) const {
         language = second_;
     }
     if (language == nullptr) return std::nullopt;
-    const Manner manner{*language, mono_};
+    const Manner manner{*language, ink_};
     for (const Scope& scope : scopes_) {
         const FactRow* row = scope.vocabulary->find(name);
         if (row == nullptr) continue;

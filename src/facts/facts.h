@@ -4,6 +4,7 @@
 #pragma once
 
 #include "base/colour.h"
+#include "base/ink.h"
 #include "base/length.h"
 #include "language/language.h"
 
@@ -45,7 +46,7 @@ enum class FactKind { text, patch, length, list, symbol }; // in the order of Fa
 // How facts are put on paper this time.
 struct Manner {
     const Language& language;
-    bool mono = false; // in black ink alone
+    Ink ink = {};
 };
 
 // Where a fact comes from, for people.
@@ -98,6 +99,8 @@ class Facts {
 
     [[nodiscard]] std::vector<const Vocabulary*> vocabularies() const;
 
+    [[nodiscard]] Ink ink() const { return ink_; }
+
   private:
     struct Scope {
         std::shared_ptr<const void> subject;
@@ -106,7 +109,7 @@ class Facts {
     std::vector<Scope> scopes_;
     const Language* language_ = nullptr;
     const Language* second_ = nullptr;
-    bool mono_ = false;
+    Ink ink_;
 };
 
 } // namespace dyeleaf

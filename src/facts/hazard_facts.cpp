@@ -9,7 +9,7 @@ const Vocabulary& pictogram_vocabulary() {
         {
             Row::symbol("pictogram.symbol", "the drawing in its red frame",
                         [](const Pictogram& v, const Manner& m) {
-                            return Symbol{"ghs/" + pictogram_code(v), pictogram_words(m.language, v), m.mono};
+                            return Symbol{"ghs/" + pictogram_code(v), pictogram_words(m.language, v), m.ink.mono};
                         },
                         {"", "its number in the list of pictograms", "UN GHS, annex 3"}),
             Row::text("pictogram.code", "its number: GHS08", [](const Pictogram& v) { return pictogram_code(v); }),
@@ -18,7 +18,7 @@ const Vocabulary& pictogram_vocabulary() {
                       {"", "its name in the list of pictograms", "UN GHS, annex 3"}),
             Row::text("pictogram.word", "its name, only where black ink alone is printed",
                       [](const Pictogram& v, const Manner& m) {
-                          return m.mono ? pictogram_words(m.language, v) : std::string{};
+                          return m.ink.mono ? pictogram_words(m.language, v) : std::string{};
                       },
                       {"", "without its red frame a pictogram needs a word", "common practice"}),
         }};

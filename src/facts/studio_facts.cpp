@@ -45,6 +45,39 @@ FactRow key_row(std::string name, std::string meaning, Patch::Kind kind, Rgb col
                       {"", "drawn for the key of a card", ""});
 }
 
+// A family of hues in a key to the patterns.
+struct PatternView {
+    const char* phrase;
+    Rgb sample;
+};
+
+const Vocabulary& pattern_vocabulary() {
+    using PatternRow = Rows<PatternView>;
+    static const Derivation drawn{"", "drawn for the key of a card", ""};
+    static const Vocabulary vocabulary{
+        "pattern",
+        {PatternRow::patch(
+             "pattern.patch", "for a key: the pattern of a family of hues",
+             [](const PatternView& v, const Manner& m) {
+                 return Patch{Patch::Kind::recorded, v.sample, m.language.say(v.phrase)};
+             },
+             drawn),
+         PatternRow::text(
+             "pattern.name", "for a key: the family of hues that has the pattern",
+             [](const PatternView& v, const Manner& m) { return m.language.say(v.phrase); }, drawn)}};
+    return vocabulary;
+}
+
+// Only where patches have patterns.
+std::vector<PatternView> patterns(const StudioView&, const Manner& manner) {
+    if (!manner.ink.mono && !manner.ink.sparing) return {};
+    return {{"hue.pink", {0.85, 0.50, 0.66}},         {"hue.red", {0.80, 0.30, 0.27}},
+            {"hue.orange brown", {0.85, 0.52, 0.25}}, {"hue.yellow", {0.84, 0.72, 0.25}},
+            {"hue.green", {0.37, 0.62, 0.35}},        {"hue.turquoise", {0.25, 0.64, 0.64}},
+            {"hue.blue", {0.33, 0.50, 0.78}},         {"hue.violet", {0.58, 0.42, 0.75}},
+            {"hue.grey", {0.60, 0.60, 0.60}},         {"hue.black", {0.15, 0.15, 0.15}}};
+}
+
 // What layouts put before or beside a fact, so that they hold no language of their own. A phrase's key in the
 // language's file is the name with spaces in place of underscores.
 constexpr std::array words_beside{"acid",
@@ -148,6 +181,8 @@ std::vector<FactRow> studio_rows() {
                 paper, "key.not recorded"),
         key_row("key.not_printable", "for a key: how a colour that no ink shows looks", Patch::Kind::not_printable,
                 sample, "key.not printable"),
+        Row::list("key.patterns", "for a key: the patterns of patches that are printed without solid colour",
+                  pattern_vocabulary(), patterns, {"", "in mono and with sparing ink", ""}),
     });
 }
 

@@ -57,7 +57,7 @@ void warn_if_below(Length least, Length length, const std::string& side, const D
 }
 
 // Tries the label with its texts at full size, then ever smaller, until all of it fits.
-Placement best_placement(const FilledBox& box, Size size, const Shape& shape, const Typesetter& typesetter) {
+Placement best_placement(const FilledBox& box, Size size, const Shape& shape, const Typesetter& typesetter, Ink ink) {
     const auto fits_trim = [&](const Zone& zone) { return !is_text(zone) || keeps_inside(zone, size, shape); };
     // A text on a circle leaves less room in the middle than its rectangle says.
     const auto leaves_arcs_alone = [](const Placement& one) {
@@ -69,7 +69,7 @@ Placement best_placement(const FilledBox& box, Size size, const Shape& shape, co
     Placement placement;
     for (const double level : shrink_levels) {
         const Trial trial{&typesetter, level};
-        placement = place(box, size, shape.bleed, trial);
+        placement = place(box, size, shape.bleed, trial, ink);
         if (std::ranges::none_of(placement.misfits, wants_more_room) && std::ranges::all_of(placement.zones, fits_trim) &&
             leaves_arcs_alone(placement))
             break;
@@ -122,7 +122,7 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
     }
     const auto filled = fill(root, item.facts);
     if (!filled) return list;
-    Placement placement = best_placement(*filled, size, design.shape, typesetter);
+    Placement placement = best_placement(*filled, size, design.shape, typesetter, item.facts.ink());
     check_label(design, item, size, placement, forbidden, diagnostics);
     if (is_back) check_play(design, item, size, placement, diagnostics);
     for (DisplayItem& drawn : placement.list.items)
@@ -172,7 +172,7 @@ std::string dump_boxes(const Design& design, const Item& item, Size size, const 
     const auto filled = fill(design.front, item.facts);
     if (!filled) return {};
     std::string text;
-    for (const PlacedBox& box : best_placement(*filled, size, design.shape, typesetter).boxes) {
+    for (const PlacedBox& box : best_placement(*filled, size, design.shape, typesetter, item.facts.ink()).boxes) {
         text += std::string(static_cast<std::size_t>(box.depth) * 2, ' ') + box.kind + " " + to_string(box.rect) + "\n";
     }
     return text;

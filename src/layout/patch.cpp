@@ -1,8 +1,11 @@
 #include "layout/patch.h"
 
 #include "facts/colour.h"
+#include "layout/hue_pattern.h"
 
+#include <algorithm>
 #include <memory>
+#include <utility>
 
 namespace dyeleaf {
 
@@ -34,6 +37,11 @@ Path cut_corner_path(Rect rect, Rect inked) {
             ClosePath{}};
 }
 
+Path crossing_path(Rect rect) {
+    return {MoveTo{rect.origin}, LineTo{{rect.right(), rect.bottom()}}, MoveTo{{rect.right(), rect.top()}},
+            LineTo{{rect.left(), rect.bottom()}}};
+}
+
 Group hatching(Rect rect, Length corner, Rgb colour) {
     constexpr Length pitch = mm(1.2);
     auto lines = std::make_shared<DisplayList>();
@@ -47,33 +55,87 @@ Group hatching(Rect rect, Length corner, Rgb colour) {
     return {lines, Transform::move(rect.origin), rounded_path({{}, rect.size}, corner)};
 }
 
-} // namespace
+// A patch with a colour, as its kind asks for it.
+class Sample {
+  public:
+    Sample(const Patch& patch, Rect rect, Rect inked, Length corner)
+        : colour_(patch.colour), is_estimated_(patch.kind == Patch::Kind::estimated), rect_(rect), inked_(inked),
+          corner_(corner) {}
 
-std::vector<DisplayItem> draw_patch(const Patch& patch, Rect rect, Rect inked, Length corner) {
-    std::vector<DisplayItem> items;
-    switch (patch.kind) {
-    case Patch::Kind::recorded:
-        items.emplace_back(FillPath{rounded_path(inked, corner), patch.colour});
-        if (fades_into_paper(patch.colour)) items.emplace_back(edge(inked, corner));
-        break;
-    case Patch::Kind::estimated:
-        items.emplace_back(FillPath{cut_corner_path(rect, inked), patch.colour});
-        if (fades_into_paper(patch.colour)) {
-            items.emplace_back(StrokePath{cut_corner_path(rect, inked), outline, hairline, {}});
-        }
-        break;
-    case Patch::Kind::not_recorded: items.emplace_back(edge(rect, corner, {mm(0.9), mm(0.7)})); break;
-    case Patch::Kind::not_printable:
-        items.emplace_back(hatching(inked, corner, patch.colour));
-        items.emplace_back(edge(inked, corner));
-        break;
+    [[nodiscard]] std::vector<DisplayItem> solid() const {
+        std::vector<DisplayItem> items{FillPath{shape({}), colour_}};
+        if (fades_into_paper(colour_)) items.emplace_back(outlined(outline));
+        return items;
+    }
+
+    [[nodiscard]] std::vector<DisplayItem> outlines() const { return {outlined(seen(colour_))}; }
+
+    // Over the solid colour, black or white.
+    [[nodiscard]] DisplayItem pattern_in_mono() const { return pattern(black_or_white_on(colour_), mm(0.2)); }
+
+    // On bare paper: heavier for deeper colours, 0.2 to 0.5 mm.
+    [[nodiscard]] DisplayItem pattern_on_paper() const {
+        const double depth = 1 - std::clamp(to_lab(colour_).lightness / 100, 0.0, 1.0);
+        return pattern(seen(colour_), mm(0.2) + mm(0.3) * depth);
+    }
+
+  private:
+    // With the patch's own corner at the origin moved by `by`.
+    [[nodiscard]] Path shape(Point by) const {
+        const Rect inked{inked_.origin - by, inked_.size};
+        return is_estimated_ ? cut_corner_path({rect_.origin - by, rect_.size}, inked) : rounded_path(inked, corner_);
+    }
+    [[nodiscard]] StrokePath outlined(Rgb colour) const {
+        return {
+            is_estimated_ ? shape({}) : rounded_path(grown(inked_, hairline * -0.5), corner_), colour, hairline, {}};
+    }
+    [[nodiscard]] DisplayItem pattern(Rgb colour, Length line) const {
+        auto list = hue_pattern(colour_, inked_.size, colour, line);
+        return Group{std::make_shared<const DisplayList>(std::move(list)), Transform::move(inked_.origin),
+                     shape(inked_.origin)};
+    }
+    // Darkened as far as it takes to be seen on paper as a line.
+    static Rgb seen(Rgb colour) {
+        while (contrast_ratio(colour, paper) < 2)
+            colour = {colour.red * 0.9, colour.green * 0.9, colour.blue * 0.9};
+        return colour;
+    }
+
+    Rgb colour_;
+    bool is_estimated_;
+    Rect rect_, inked_;
+    Length corner_;
+};
+
+std::vector<DisplayItem> draw_sample(const Sample& sample, PatchDress dress) {
+    std::vector<DisplayItem> items = dress.ink.sparing ? sample.outlines() : sample.solid();
+    if (!dress.is_bare) return items;
+    if (dress.ink.sparing) {
+        items.insert(items.begin(), sample.pattern_on_paper());
+    } else if (dress.ink.mono) {
+        items.push_back(sample.pattern_in_mono());
     }
     return items;
 }
 
-Rgb ground_of(const Patch& patch) {
+} // namespace
+
+std::vector<DisplayItem> draw_patch(const Patch& patch, PatchDress dress, Rect rect, Rect inked, Length corner) {
+    switch (patch.kind) {
+    case Patch::Kind::recorded:
+    case Patch::Kind::estimated: return draw_sample({patch, rect, inked, corner}, dress);
+    case Patch::Kind::not_recorded: return {edge(rect, corner, {mm(0.9), mm(0.7)})};
+    case Patch::Kind::not_printable:
+        if (dress.ink.mono || dress.ink.sparing)
+            return {StrokePath{crossing_path(rect), outline, hairline, {}}, edge(inked, corner)};
+        return {hatching(inked, corner, patch.colour), edge(inked, corner)};
+    }
+    return {};
+}
+
+Rgb ground_of(const Patch& patch, Ink ink) {
     const bool solid = patch.kind == Patch::Kind::recorded || patch.kind == Patch::Kind::estimated;
-    return solid ? patch.colour : paper;
+    return solid && !ink.sparing ? patch.colour : paper;
 }
 
 } // namespace dyeleaf

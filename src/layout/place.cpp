@@ -19,6 +19,9 @@ namespace dyeleaf {
 
 namespace {
 
+constexpr Rgb paper{1, 1, 1};
+constexpr Length outline_width = pt(0.75); // of a background that sparing ink leaves bare
+
 // What a box inherits from those around it.
 struct Context {
     Transform to_label;
@@ -35,8 +38,8 @@ std::string kind_name(const FilledBox& box) {
 
 class Placer {
   public:
-    Placer(Size label, Length bleed, const Trial& trial, Placement& result)
-        : label_{{}, label}, bleed_(bleed), trial_(trial), result_(result), list_(&result.list) {}
+    Placer(Size label, Length bleed, const Trial& trial, Ink ink, Placement& result)
+        : label_{{}, label}, bleed_(bleed), trial_(trial), ink_(ink), result_(result), list_(&result.list) {}
 
     // `region` is the box's place, margin included, in the coordinates of the list being written.
     void place(const FilledBox& filled, Rect region, const Context& context) {
@@ -58,8 +61,12 @@ class Placer {
   private:
     void dress(const Box& box, Rect outer, Context& context) {
         if (box.background) {
-            list_->items.emplace_back(FillPath{rounded_path(bled(outer), box.corner), *box.background});
-            context.ground = box.background;
+            context.ground = ink_.sparing ? paper : *box.background;
+            list_->items.emplace_back(FillPath{rounded_path(bled(outer), box.corner), *context.ground});
+            if (context.ground != box.background && box.border == Length{}) {
+                const Rect middle = grown(outer, outline_width * -0.5);
+                list_->items.emplace_back(StrokePath{rounded_path(middle, box.corner), Rgb{}, outline_width, {}});
+            }
             result_.zones.push_back({Zone::Kind::background, context.to_label.bounds(outer), &box, {}});
         }
         if (box.border > Length{}) {
@@ -416,11 +423,11 @@ class Placer {
 
     void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
         begin(figure(patch.patch.description));
-        for (DisplayItem& item : draw_patch(patch.patch, rect, bled(rect), box.corner))
+        for (DisplayItem& item : draw_patch(patch.patch, {ink_, patch.children.empty()}, rect, bled(rect), box.corner))
             list_->items.push_back(std::move(item));
         end();
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
-        context.ground = ground_of(patch.patch);
+        context.ground = ground_of(patch.patch, ink_);
         place_stack(patch.children, box, rect, context);
     }
 
@@ -463,6 +470,7 @@ class Placer {
     Rect label_;
     Length bleed_;
     Trial trial_;
+    Ink ink_;
     Placement& result_;
     DisplayList* list_;
 };
@@ -486,9 +494,9 @@ bool wants_more_room(const Misfit& misfit) {
     return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide;
 }
 
-Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial) {
+Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial, Ink ink) {
     Placement result;
-    Placer{size, bleed, trial, result}.place(box, {{}, size}, {});
+    Placer{size, bleed, trial, ink, result}.place(box, {{}, size}, {});
     return result;
 }
 

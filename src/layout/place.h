@@ -2,6 +2,7 @@
 #pragma once
 
 #include "base/geometry.h"
+#include "base/ink.h"
 #include "base/quad.h"
 #include "display/display_list.h"
 #include "layout/box.h"
@@ -66,6 +67,7 @@ struct Placement {
 };
 
 // The box on a label of `size`. Backgrounds and colours that reach the label's edge run `bleed` beyond it.
-Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial);
+// With sparing ink, backgrounds are outlines.
+Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial, Ink ink = {});
 
 } // namespace dyeleaf

@@ -254,21 +254,6 @@ class Papers(unittest.TestCase):
             render("jar-wrap", pdf, env={**os.environ, "FONTCONFIG_FILE": conf.name})
             self.assertEqual(self.pdfs["jar-wrap"].read_bytes(), pdf.read_bytes())
 
-    def test_mono_has_no_colour_and_names_its_pictograms(self):
-        for layout in ("dye-cards", "jar-wrap", "jar-front", "jar-to-give", "hang-tag"):
-            with self.subTest(layout):
-                pdf = Path(self.folder.name) / f"{layout}-mono.pdf"
-                render(layout, pdf, "--mono", "--only", "Fenlight acid" if layout != "hang-tag" else "26-117")
-                picture = Path(self.folder.name) / f"{layout}-mono.png"
-                draw(pdf, picture)
-                saturation = ("-colorspace", "HSL", "-channel", "G", "-separate", "-format", "%[fx:maxima]", "info:")
-                self.assertEqual(run("convert", picture, *saturation).stdout, "0")
-                draw(self.pdfs[layout], picture)
-                self.assertNotEqual(run("convert", picture, *saturation).stdout, "0")
-        mono = Path(self.folder.name) / "jar-wrap-mono.pdf"
-        self.assertRegex(plain_text(mono), r"health\s+hazard")
-        self.assertNotRegex(plain_text(self.pdfs["jar-wrap"]), r"health\s+hazard")
-
     def test_pictures(self):
         """The first page of each layout against its reference, as poppler draws it at 60 dpi."""
         for layout in LAYOUTS:

@@ -74,8 +74,10 @@ TEST_CASE("render has defaults", "[cli]") {
     CHECK_FALSE(render.stock);
     CHECK_FALSE(render.date);
     CHECK(render.dpi == 300);
-    CHECK_FALSE(render.mono);
-    CHECK(read_render({"--mono"}).mono);
+    CHECK_FALSE(render.ink.mono);
+    CHECK_FALSE(render.ink.sparing);
+    CHECK(read_render({"--mono"}).ink.mono);
+    CHECK(read_render({"--save-ink"}).ink.sparing);
 }
 
 TEST_CASE("render takes its options", "[cli]") {
@@ -130,7 +132,7 @@ TEST_CASE("proof takes what render takes, and no file to write", "[cli]") {
     CHECK(proof.sheets.used == std::set<int>{2});
     CHECK(proof.sheets.piles);
     CHECK(proof.sheets.changed);
-    CHECK(proof.sheets.mono);
+    CHECK(proof.sheets.ink.mono);
     CHECK(complaint({"proof", "hang-tag"}) ==
           "dyeleaf: proof needs the name of a layout and your folder: dyeleaf proof hang-tag my-studio");
     CHECK_THAT(complaint({"proof", "a", "b", "-o", "x.pdf"}), Catch::Contains("there is no option “-o” for proof"));
