@@ -10,7 +10,9 @@ namespace {
 // From the lowest to the highest of the corners along a direction.
 std::pair<Length, Length> shadow(const Quad& quad, Point direction) {
     const double reach = std::hypot(direction.x.in_mm(), direction.y.in_mm());
-    const auto along = [&](Point p) { return p.x * (direction.x.in_mm() / reach) + p.y * (direction.y.in_mm() / reach); };
+    const auto along = [&](Point p) {
+        return p.x * (direction.x.in_mm() / reach) + p.y * (direction.y.in_mm() / reach);
+    };
     const auto [least, most] = std::ranges::minmax(quad.corners, {}, along);
     return {along(least), along(most)};
 }

@@ -108,8 +108,8 @@ class LabelMaker {
         const auto [found, is_new] = made_.try_emplace(index);
         if (is_new) {
             const Trim& trim = job_.trims[index];
-            PlacedLabel label = place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter,
-                                            diagnostics_);
+            PlacedLabel label =
+                place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter, diagnostics_);
             found->second = mono_ ? in_grey(label) : label;
         }
         PlacedLabel label = found->second;

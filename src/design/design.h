@@ -193,6 +193,7 @@ struct Shape {
     std::optional<LengthOrFact> arc;
     bool round = false;
     Length corner;
+    Length clipped{}; // so much of either side is cut away with the two top corners, where a tag hangs from its string
     Length bleed;
     Length safe; // nothing but background within this of the trim
     // What the layout is made for, where the size comes from the record: smaller labels are warned of.

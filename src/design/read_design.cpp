@@ -50,6 +50,7 @@ Shape read_shape(const Node& node, const BoxContext& context) {
                               : read_length(*one, std::string{key}, {mm(0), most}, diagnostics).value_or(Length{});
     };
     shape.corner = length("corner");
+    shape.clipped = length("clipped");
     shape.bleed = length("bleed");
     // What bleeds is cut in piles, whose edges wander: print shops ask for 3 mm (common practice).
     shape.safe = length("safe", mm(50), shape.bleed > Length{} ? mm(3) : Length{});
@@ -151,6 +152,9 @@ std::optional<ItemKind> read_item_kind(const Node& node, Diagnostics& diagnostic
                                  diagnostics);
 }
 
+// A string tears out of a hole whose centre lies nearer to an edge (common practice).
+constexpr Length least_hold = mm(6);
+
 // A hole is of use only where the label has paper all round it. Sizes that come from facts are checked when placed.
 void check_holes(const Design& design, Diagnostics& diagnostics) {
     const auto* width = std::get_if<Length>(&design.shape.width.value);
@@ -158,7 +162,16 @@ void check_holes(const Design& design, Diagnostics& diagnostics) {
     const auto inside = [](const std::optional<Length>& at, const Length* size, Length diameter) {
         return !at || size == nullptr || (fits(diameter / 2, *at) && fits(*at + diameter / 2, *size));
     };
+    const auto too_near = [](const std::optional<Length>& at, const Length* size) {
+        return at && size != nullptr && !(fits(least_hold, *at) && fits(*at + least_hold, *size));
+    };
     for (const Hole& hole : design.holes) {
+        if (too_near(hole.x, width) || too_near(hole.y, height)) {
+            diagnostics.warning(design.spot,
+                                "a hole of " + to_string(hole.diameter) + " lies less than " + to_string(least_hold) +
+                                    " from the edge, and may tear out",
+                                "give its centre 6 mm or more on every side");
+        }
         if (inside(hole.x, width, hole.diameter) && inside(hole.y, height, hole.diameter)) continue;
         diagnostics.error(design.spot, "a hole of " + to_string(hole.diameter) + " does not lie on the label",
                           "x and y are its centre, measured from the label's top left corner");

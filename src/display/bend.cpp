@@ -69,8 +69,8 @@ class PathBender {
     }
     void operator()(const LineTo& line) { line_to(line.to); }
     void operator()(const CurveTo& curve) {
-        const Length span = larger(larger(apart(at_.x, curve.control1.x), apart(at_.x, curve.control2.x)),
-                                   apart(at_.x, curve.to.x));
+        const Length span =
+            larger(larger(apart(at_.x, curve.control1.x), apart(at_.x, curve.control2.x)), apart(at_.x, curve.to.x));
         const Point from = at_;
         follow([&](double t) { return on_curve(from, curve, t); }, std::max(pieces(span), 4));
         at_ = curve.to;
@@ -146,8 +146,12 @@ std::vector<Letter> letters_of(const ShapedRun& run) {
         const std::size_t after = first + glyphs;
         const double start = run.glyphs[first].x;
         const double end = after < run.glyphs.size() ? run.glyphs[after].x : run.width;
-        ShapedRun letter{run.face, run.text.substr(byte, static_cast<std::size_t>(cluster.bytes)), {}, {cluster},
-                         run.right_to_left, end - start};
+        ShapedRun letter{run.face,
+                         run.text.substr(byte, static_cast<std::size_t>(cluster.bytes)),
+                         {},
+                         {cluster},
+                         run.right_to_left,
+                         end - start};
         for (std::size_t i = first; i < after; ++i)
             letter.glyphs.push_back({run.glyphs[i].index, run.glyphs[i].x - start, run.glyphs[i].y});
         letters.push_back({std::make_shared<const ShapedRun>(std::move(letter)), start});

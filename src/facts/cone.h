@@ -8,9 +8,9 @@
 namespace dyeleaf {
 
 struct FlatCone {
-    Length slope;        // of the wall, from edge to edge
-    Length inner, outer; // radii of the narrow and the wide edge
-    double angle = 0;    // once round the jar, in radians
+    Length slope;                                                       // of the wall, from edge to edge
+    Length inner, outer;                                                // radii of the narrow and the wide edge
+    double angle = 0;                                                   // once round the jar, in radians
     [[nodiscard]] Length middle() const { return (inner + outer) / 2; } // radius half way up the slope
 };
 

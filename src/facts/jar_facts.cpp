@@ -203,7 +203,8 @@ FactRow arc_row(const std::string& label, Length (*width)(Length)) {
     return Row::length(
         label + ".arc", "there only if the wall tapers too much for a rectangle: the radius on which its middle lies",
         [width](const JarView& v) { return arc_of(wall(v), width(wall(v).middle())); },
-        {"mm", "slope × middle radius ÷ difference of the radii; where an edge dips more than 1 mm. Below 0: wider below",
+        {"mm",
+         "slope × middle radius ÷ difference of the radii; where an edge dips more than 1 mm. Below 0: wider below",
          "development of a cone; 1 mm: common practice"});
 }
 
@@ -232,7 +233,8 @@ std::vector<FactRow> size_rows() {
         end_row("jar.diameter.top", "there only if the wall tapers: across it at the label's top edge", &Wall::top),
         end_row("jar.diameter.bottom", "there only if the wall tapers: at its bottom edge", &Wall::bottom),
         measured_row("jar.circumference", "round the wall, where that is recorded", Girth::By::circumference),
-        measured_row("jar.strip", "a strip of paper round the wall, laid flat, where that is recorded", Girth::By::strip),
+        measured_row("jar.strip", "a strip of paper round the wall, laid flat, where that is recorded",
+                     Girth::By::strip),
         Row::length("jar.wrap.length", "a label once round, overlap included",
                     [](const JarView& v) { return wrap_length(wall(v).middle()); },
                     {"mm", "π × (diameter at half height + 0.1 mm of paper) + overlap",

@@ -7,8 +7,8 @@
 
 namespace dyeleaf {
 
-// Marks what the page draws outside every tagged part as an artifact, and writes the words of spelled parts beside their
-// letters. The page's n-th marked content is the n-th of the parts.
+// Marks what the page draws outside every tagged part as an artifact, and writes the words of spelled parts beside
+// their letters. The page's n-th marked content is the n-th of the parts.
 void mark_content(PdfObject page, const TaggedPage& tagged);
 
 } // namespace dyeleaf

@@ -105,7 +105,7 @@ class TreeBuilder {
     QPDF& document_;
     PdfObject root_, top_;
     PdfObject last_ = PdfObject::newNull(); // that owns content
-    std::size_t next_key_; // of the parent tree: pages first, links after them
+    std::size_t next_key_;                  // of the parent tree: pages first, links after them
     std::vector<std::pair<std::size_t, PdfObject>> parents_, link_parents_;
 };
 

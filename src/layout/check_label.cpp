@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 namespace dyeleaf {
@@ -186,6 +187,13 @@ bool inside_ellipse(Point p, Size size, Length safe) {
     return across * across + down * down <= 1.0 + 1e-6;
 }
 
+// A cut across a corner is as far from the corner as its two ends together are from the sides.
+bool inside_clipped_corners(Point p, Size size, const Shape& shape) {
+    if (shape.clipped <= Length{}) return true;
+    const Length from_side = smaller(p.x, size.width - p.x);
+    return fits(shape.clipped + shape.safe * std::numbers::sqrt2, from_side + p.y);
+}
+
 } // namespace
 
 bool is_text(const Zone& zone) {
@@ -195,7 +203,8 @@ bool is_text(const Zone& zone) {
 bool keeps_inside(const Zone& zone, Size size, const Shape& shape) {
     const Rect safe = shrunk({{}, size}, Insets::all(shape.safe));
     const auto is_inside = [&](Point corner) {
-        return shape.round ? inside_ellipse(corner, size, shape.safe) : contains(safe, {corner, {}});
+        if (shape.round) return inside_ellipse(corner, size, shape.safe);
+        return contains(safe, {corner, {}}) && inside_clipped_corners(corner, size, shape);
     };
     const auto all_inside = [&](const Quad& quad) { return std::ranges::all_of(quad.corners, is_inside); };
     return zone.letters.empty() ? all_inside(quad_of({}, zone.rect)) : std::ranges::all_of(zone.letters, all_inside);

@@ -62,7 +62,9 @@ Placement best_placement(const FilledBox& box, Size size, const Shape& shape, co
     // A text on a circle leaves less room in the middle than its rectangle says.
     const auto leaves_arcs_alone = [](const Placement& one) {
         return std::ranges::none_of(one.zones, [&](const Zone& arc) {
-            const auto disturbs = [&](const Zone& other) { return &other != &arc && is_text(other) && overlap(arc, other); };
+            const auto disturbs = [&](const Zone& other) {
+                return &other != &arc && is_text(other) && overlap(arc, other);
+            };
             return !arc.letters.empty() && std::ranges::any_of(one.zones, disturbs);
         });
     };
@@ -70,8 +72,8 @@ Placement best_placement(const FilledBox& box, Size size, const Shape& shape, co
     for (const double level : shrink_levels) {
         const Trial trial{&typesetter, level};
         placement = place(box, size, shape.bleed, trial, ink);
-        if (std::ranges::none_of(placement.misfits, wants_more_room) && std::ranges::all_of(placement.zones, fits_trim) &&
-            leaves_arcs_alone(placement))
+        if (std::ranges::none_of(placement.misfits, wants_more_room) &&
+            std::ranges::all_of(placement.zones, fits_trim) && leaves_arcs_alone(placement))
             break;
     }
     return placement;
@@ -160,8 +162,8 @@ std::optional<LabelSize> label_size(const Design& design, const Item& item, Diag
     return LabelSize{sector->bounds(), sector};
 }
 
-PlacedLabel place_label(const Design& design, const Item& item, const LabelSize& size,
-                        const Typesetter& typesetter, Diagnostics& diagnostics) {
+PlacedLabel place_label(const Design& design, const Item& item, const LabelSize& size, const Typesetter& typesetter,
+                        Diagnostics& diagnostics) {
     PlacedLabel label;
     label.front = place_side(design, design.front, item, size, typesetter, diagnostics);
     if (design.back) label.back = place_side(design, *design.back, item, size, typesetter, diagnostics);

@@ -3,8 +3,8 @@
 #pragma once
 
 #include "base/diagnostic.h"
-#include "design/design.h"
 #include "base/sector.h"
+#include "design/design.h"
 #include "display/display_list.h"
 #include "facts/items.h"
 #include "text/typesetter.h"

@@ -409,8 +409,7 @@ class Placer {
             if (align == TextAlign::centre) x += (rect.size.width - width) / 2;
             if (align == TextAlign::end) x += rect.size.width - width;
             for (const PlacedRun& run : line.runs) {
-                list.items.emplace_back(
-                    DrawRun{run.run, {x + set.size * run.x, baseline}, set.size, ink, anchor});
+                list.items.emplace_back(DrawRun{run.run, {x + set.size * run.x, baseline}, set.size, ink, anchor});
             }
             inked_left = smaller(inked_left, x);
             baseline += set.leading;

@@ -15,9 +15,8 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::pair<std::string_view, Girth::By> ways[] = {{"diameter", Girth::By::diameter},
-                                                           {"circumference", Girth::By::circumference},
-                                                           {"strip", Girth::By::strip}};
+constexpr std::pair<std::string_view, Girth::By> ways[] = {
+    {"diameter", Girth::By::diameter}, {"circumference", Girth::By::circumference}, {"strip", Girth::By::strip}};
 // Of the jars that labels are made for (common practice).
 constexpr LengthRange jar_diameter{mm(20), mm(120)};
 

@@ -35,11 +35,22 @@ Path ellipse_path(Rect rect) {
     return path;
 }
 
+Path clipped_path(Rect rect, Length clipped) {
+    return {MoveTo{{rect.left() + clipped, rect.top()}},
+            LineTo{{rect.right() - clipped, rect.top()}},
+            LineTo{{rect.right(), rect.top() + clipped}},
+            LineTo{{rect.right(), rect.bottom()}},
+            LineTo{{rect.left(), rect.bottom()}},
+            LineTo{{rect.left(), rect.top() + clipped}},
+            ClosePath{}};
+}
+
 // Everything of a label that may be seen: its trim and the bleed around it, in the label's own coordinates.
 Path visible_part(const Trim& trim, Length bleed) {
     if (trim.sector) return bend(rounded_path(grown({{}, trim.sector->flat()}, bleed), trim.corner), *trim.sector);
     const Rect rect = grown({{}, trim.size}, bleed);
     if (trim.round) return ellipse_path(rect);
+    if (trim.clipped > Length{}) return clipped_path(rect, trim.clipped);
     return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
 }
 
@@ -90,6 +101,15 @@ void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const s
         const bool bleeds = bleed_on(stock, trims[i]) > marks.offset;
         if (trims[i].round && !stock.page_per_label)
             sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
+        if (const Length clipped = trims[i].clipped; clipped > Length{} && !stock.page_per_label) {
+            const Rect& place = places[i];
+            for (const auto& [corner, inward] :
+                 {std::pair{place.origin, clipped}, std::pair{Point{place.right(), place.top()}, -clipped}})
+                sheet.items.emplace_back(StrokePath{line_path(corner + Point{{}, clipped}, corner + Point{inward, {}}),
+                                                    outline_colour,
+                                                    mark_width,
+                                                    {}});
+        }
         for (const Mark& mark : trims[i].round ? centre_marks(places[i], marks) : corner_marks(places[i], marks)) {
             const auto lies_on = [&](const Rect& place) { return overlap(inked(mark), place); };
             if (std::ranges::any_of(places, lies_on)) continue;

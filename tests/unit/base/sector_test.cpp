@@ -41,8 +41,8 @@ TEST_CASE("points of a flat label keep their radius and their share of the angle
 }
 
 TEST_CASE("a sector lies in its rectangle and touches all four sides", "[base]") {
-    const auto [degrees, below] =
-        GENERATE(table<double, bool>({{29.9, true}, {29.9, false}, {120, true}, {200, true}, {200, false}, {340, true}}));
+    const auto [degrees, below] = GENERATE(
+        table<double, bool>({{29.9, true}, {29.9, false}, {120, true}, {200, true}, {200, false}, {340, true}}));
     const Sector sector{mm(20), mm(30), degrees * std::numbers::pi / 180, below};
     const Size size = sector.bounds();
     const Size flat = sector.flat();
@@ -69,9 +69,9 @@ TEST_CASE("rectangles askew overlap where they share an area", "[base]") {
         return quad_of({eighth, eighth, -eighth, eighth, mm(x), mm(y)}, square);
     };
     const Quad upright = quad_of({}, square);
-    CHECK(overlap(upright, turned_at(10, 0)));       // its corner reaches in: 10 − 7.07 < 5
+    CHECK(overlap(upright, turned_at(10, 0))); // its corner reaches in: 10 − 7.07 < 5
     CHECK_FALSE(overlap(upright, turned_at(12.1, 0)));
-    CHECK_FALSE(overlap(upright, turned_at(9, 9)));  // the rectangles round the two overlap, they do not
+    CHECK_FALSE(overlap(upright, turned_at(9, 9))); // the rectangles round the two overlap, they do not
     CHECK(overlap(upright, turned_at(8, 8)));
     CHECK(overlap(upright, upright));
     CHECK_FALSE(overlap(upright, quad_of(Transform::move({mm(10), {}}), square))); // side by side

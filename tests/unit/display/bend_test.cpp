@@ -144,8 +144,7 @@ TEST_CASE("letters stand on the arc, evenly and upright to it", "[display]") {
         const double angle = std::atan2(from.x.in_mm(), below ? -from.y.in_mm() : from.y.in_mm());
         CHECK(letters[i].turn == Approx(below ? angle : -angle).margin(1e-6));
         // The line hangs on its start; each letter is half an em further, at the radius where they stand closest.
-        const double expected =
-            std::abs(bow.turn_at(start.x)) * -1 + (static_cast<double>(i) * 2.5 + 1.25) / closest;
+        const double expected = std::abs(bow.turn_at(start.x)) * -1 + (static_cast<double>(i) * 2.5 + 1.25) / closest;
         CHECK(angle == Approx(expected).margin(1e-6));
         CHECK(letters[i].size == size);
         for (std::size_t k = 0; k < i; ++k)
