@@ -16,8 +16,8 @@ namespace dyeleaf {
 
 // How large a label is cut. One for a tapering wall is laid out on a rectangle and then bent.
 struct LabelSize {
-    Size size;                    // of the rectangle around it
-    std::optional<Sector> sector; // none: straight
+    Size size;                         // of the rectangle around it
+    std::optional<Sector> sector = {}; // none: straight
 };
 
 struct PlacedLabel {
