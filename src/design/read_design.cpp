@@ -166,13 +166,14 @@ void check_holes(const Design& design, Diagnostics& diagnostics) {
         return at && size != nullptr && !(fits(least_hold, *at) && fits(*at + least_hold, *size));
     };
     for (const Hole& hole : design.holes) {
-        if (too_near(hole.x, width) || too_near(hole.y, height)) {
+        const bool is_inside = inside(hole.x, width, hole.diameter) && inside(hole.y, height, hole.diameter);
+        if (is_inside && (too_near(hole.x, width) || too_near(hole.y, height))) {
             diagnostics.warning(design.spot,
                                 "a hole of " + to_string(hole.diameter) + " lies less than " + to_string(least_hold) +
                                     " from the edge, and may tear out",
                                 "give its centre 6 mm or more on every side");
         }
-        if (inside(hole.x, width, hole.diameter) && inside(hole.y, height, hole.diameter)) continue;
+        if (is_inside) continue;
         diagnostics.error(design.spot, "a hole of " + to_string(hole.diameter) + " does not lie on the label",
                           "x and y are its centre, measured from the label's top left corner");
     }

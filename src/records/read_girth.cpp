@@ -29,13 +29,16 @@ std::string rounded(Length length) {
 }
 
 std::string what_it_means(Girth::By by, Length measured) {
-    const std::string across = rounded(diameter_from(by, measured)) + " across";
+    const Length across = diameter_from(by, measured);
+    const std::string verdict = across < jar_diameter.least ? "too small" : "too large";
     switch (by) {
     case Girth::By::diameter: break;
-    case Girth::By::circumference: return to_string(measured) + " round means a jar " + across;
-    case Girth::By::strip: return "a strip of " + to_string(measured) + " means a jar " + across;
+    case Girth::By::circumference:
+        return to_string(measured) + " round means a jar " + rounded(across) + " across, which is " + verdict;
+    case Girth::By::strip:
+        return "a strip of " + to_string(measured) + " means a jar " + rounded(across) + " across, which is " + verdict;
     }
-    return "this means a jar " + across;
+    return to_string(measured) + " across is " + verdict + " for a jar";
 }
 
 // What was probably measured instead; empty where nothing fits.
@@ -47,11 +50,13 @@ std::string likely_slip(Girth::By by, Length measured) {
                rounded(measured / std::numbers::pi) + " across";
     if (is_a_jar(measured * 2)) return "if it is only half of that, write diameter: " + to_string(measured * 2);
     const double number = measured.in_mm();
-    return is_a_jar(inches(number)) ? "if these are inches, write diameter: " + significant(number, 4) + " in" : "";
+    if (is_a_jar(inches(number))) return "if these are inches, write diameter: " + significant(number, 4) + " in";
+    const Length millimetres = mm(measured / inches(1));
+    return is_a_jar(millimetres) ? "if these are millimetres, write diameter: " + to_string(millimetres) : "";
 }
 
 std::optional<Length> read_measure(const Node& node, const std::string& what, Girth::By by, Diagnostics& diagnostics) {
-    const auto measured = read_length(node, what, {mm(0.1), metres(2)}, diagnostics);
+    const auto measured = read_length(node, what, {mm(0), metres(2)}, diagnostics);
     if (!measured || is_a_jar(diameter_from(by, *measured))) return measured;
     const std::string slip = likely_slip(by, *measured);
     diagnostics.error(node.spot, what_it_means(by, *measured),

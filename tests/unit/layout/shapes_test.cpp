@@ -168,13 +168,18 @@ TEST_CASE("a caution too long for its circle is refused", "[layout]") {
 }
 
 TEST_CASE("a text on a circle shrinks, and is cut with a warning", "[layout]") {
-    const std::string cautions = "      - {caution: not-food, around: top, style: {like: body}}\n"
-                                 "      - {caution: dust, brief: yes, align: centre, style: {like: body}}\n";
     Records records = sample_records();
-    records.jars.front().notes = "Shake it shut, then tap it gently and low over the fibre, and wipe the bench with a "
-                                 "damp cloth before the next colour is opened";
+    records.jars.front().notes =
+        "Shake it shut, then tap it gently and low over the fibre, and wipe the bench with a "
+        "damp cloth before the next colour is opened, or the two of them will mix on the next skein";
     const Made label =
-        made(lid(cautions + "      - {text: \"{jar.notes}\", around: bottom, style: {like: body, smallest: 6 pt}}\n"),
+        made("layout: t\nfor: jars\nshape: {round: 60 mm, safe: 1 mm}\n"
+             "styles: {body: {font: Inter, size: 7 pt, smallest: 6 pt}}\n"
+             "front:\n  layers:\n    padding: 1 mm\n    holds:\n"
+             "      - {text: \"{jar.notes}\", around: bottom, style: body}\n"
+             "      - column:\n          align: centre\n          justify: centre\n          holds:\n"
+             "            - {caution: not-food}\n            - {caution: dust, brief: yes}\n"
+             "            - {caution: airtight, brief: yes}\n            - {caution: hazards, brief: yes}\n",
              records);
     CHECK(says(label, "does not fit at its smallest size and is cut with …"));
     CHECK_FALSE(says(label, "too small"));
