@@ -48,7 +48,7 @@ for key in sorted(said):
 
 for path in sorted((root / "layouts").glob("*.yaml")):
     for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
-        for text in re.findall(r'\b(?:text|else): ("[^"]*"|[^,}]+)', line):
+        for text in re.findall(r'\b(?:text|else|alt): ("[^"]*"|[^,}]+)', line):
             if re.search(r"[^\W\d_]{2}", re.sub(r"\{[^}]*\}", "", text)):
                 problems.append(f"{path.name}:{number}: words of the layout's own: {text}")
 

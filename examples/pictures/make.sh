@@ -17,3 +17,7 @@ one lid jar-lid 160 --only hedgerow
 one tags hang-tag 130 --only 26-117:3-3
 one lot lot-sheet 90 --only 26-117
 rm "$folder/lot-2.png" # the back is a blank form
+# The upper part of the first page of the stocks' chart.
+"$program" stocks -o "$folder/stocks.pdf" >/dev/null
+pdftoppm -r 80 -f 1 -l 1 -x 0 -y 24 -W 661 -H 590 -png -singlefile "$folder/stocks.pdf" "$folder/stocks"
+rm "$folder/stocks.pdf"

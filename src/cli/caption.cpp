@@ -2,9 +2,8 @@
 
 namespace dyeleaf {
 
-DisplayList set_caption(const std::string& text, const Typesetter& typesetter) {
+DisplayList set_caption(const std::string& text, const Typesetter& typesetter, Length size) {
     const Font font{"Inter", 400, false, 0, false};
-    constexpr Length size = pt(6.5);
     const FontMetrics metrics = typesetter.metrics(font);
     const auto paragraph = typesetter.set(text, font, std::nullopt, false);
     DisplayList list{{size * paragraph->width, size * (metrics.ascent + metrics.descent)}, {}};

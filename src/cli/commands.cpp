@@ -2,6 +2,7 @@
 
 #include "base/overloaded.h"
 #include "base/words.h"
+#include "cli/charted_stocks.h"
 #include "cli/library.h"
 #include "cli/new_folder.h"
 #include "cli/next_lot.h"
@@ -64,17 +65,9 @@ int run_check(const CheckFolder& command, Session& session) {
     return status;
 }
 
-int run_render(const Render& command, Session& session) {
-    Diagnostics& diagnostics = session.diagnostics;
-    const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
-    std::optional<Rendering> rendering;
-    if (date) {
-        ProgressLine line{session.err, session.surroundings.errors_on_terminal};
-        const auto progress = [&](std::size_t sheet, std::size_t sheets) {
-            line.show("sheet " + std::to_string(sheet) + " of " + std::to_string(sheets));
-        };
-        rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
-    }
+// Writes what was made and says so; nothing made: says that nothing was written.
+int put_in_place(const std::optional<Rendering>& rendering, Session& session) {
+    const Diagnostics& diagnostics = session.diagnostics;
     const int status = session.finish();
     if (!rendering) {
         session.err << count_problems(diagnostics) << ": nothing was written\n";
@@ -98,6 +91,20 @@ int run_render(const Render& command, Session& session) {
         session.out << "remembered in " << note->path.string() << "\n";
     session.err << describe_all(writing);
     return writing.errors() > 0 ? problems_found : status;
+}
+
+int run_render(const Render& command, Session& session) {
+    Diagnostics& diagnostics = session.diagnostics;
+    const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
+    std::optional<Rendering> rendering;
+    if (date) {
+        ProgressLine line{session.err, session.surroundings.errors_on_terminal};
+        const auto progress = [&](std::size_t sheet, std::size_t sheets) {
+            line.show("sheet " + std::to_string(sheet) + " of " + std::to_string(sheets));
+        };
+        rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
+    }
+    return put_in_place(rendering, session);
 }
 
 int run_proof(const ShowProof& command, Session& session) {
@@ -157,7 +164,9 @@ int run_layouts(const ShowLayouts& command, Session& session) {
 
 int run_stocks(const ShowStocks& command, Session& session) {
     if (!is_there(command.folder, session.diagnostics)) return session.finish();
-    session.out << list_stocks(session.library(command.folder), session.diagnostics);
+    const Library library = session.library(command.folder);
+    if (command.output) return put_in_place(chart_stocks(command, library, session.diagnostics), session);
+    session.out << list_stocks(library, session.diagnostics);
     return session.finish();
 }
 

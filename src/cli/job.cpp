@@ -5,6 +5,7 @@
 #include "cli/two_sides.h"
 #include "layout/check_play.h"
 #include "layout/layout.h"
+#include "sheets/pouch.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/used_cells.h"
 
@@ -63,12 +64,13 @@ std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items,
 }
 
 // The stocks that would take these labels, for a dyer whose stock does not.
-std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const Library& library) {
+std::vector<std::string> stocks_that_take(const Job& job, const Library& library) {
     std::vector<std::string> names;
     for (const LibraryFile& file : find_stocks(library)) {
         Diagnostics unheard;
         const auto stock = read_stock_file(file, unheard);
-        if (stock && !plan_sheets(trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
+        if (!stock || (stock->roll && job.design.back) || (stock->laminate && !job.stock.laminate)) continue;
+        if (!plan_sheets(job.trims, *stock, {}, {}, unheard).empty()) names.push_back(file.name);
     }
     return names;
 }
@@ -76,10 +78,13 @@ std::vector<std::string> stocks_that_take(const std::vector<Trim>& trims, const 
 std::vector<SheetPlan> plan(const Job& job, const Render& request, const Library& library, Diagnostics& diagnostics) {
     Diagnostics planning;
     const Spot at = request.stock ? Spot{} : job.design.spot;
-    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles}, at, planning);
+    std::vector<std::string> names;
+    for (const Item& item : job.items)
+        names.push_back(item.id);
+    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles, names}, at, planning);
     std::string others;
     if (planning.errors() > 0 && request.used.empty() && !request.piles) {
-        const auto names = stocks_that_take(job.trims, library);
+        const auto names = stocks_that_take(job, library);
         if (!names.empty()) others = "; these take it: " + joined(names, ", ");
     }
     for (Diagnostic diagnostic : planning.sorted()) {
@@ -166,6 +171,17 @@ std::set<int> part_used(const Job& job, const Render& request) {
     return used.size() < cell_rects(*job.stock.cells).size() ? used : std::set<int>{};
 }
 
+// What follows printing where cards are laminated.
+std::string laminate_words(const Job& job) {
+    const Laminate& laminate = *job.stock.laminate;
+    const std::string trim = to_string(laminate.film) + " of film round each";
+    if (laminate.one_each) return "cut the cards out, then laminate each in its pouch: " + trim;
+    const int sheets = static_cast<int>(laying_sheets(job).size());
+    return "cut the cards out, lay them in the pouch on the outlines of the last " +
+           (sheets > 1 ? std::to_string(sheets) + " pages" : std::string{"page"}) +
+           " (plain paper will do), laminate, trim to " + trim;
+}
+
 } // namespace
 
 std::unique_ptr<const Job> prepare(const Render& request, const Library& library, const Date& today,
@@ -178,6 +194,12 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     if (!design) return nullptr;
     auto stock = stock_for(request, *design, library, diagnostics);
     auto languages = languages_of(records->studio, library, diagnostics);
+    if (stock && stock->roll && design->back) {
+        diagnostics.error({},
+                          "the layout " + in_quotes(design->name) + " has a front and a back, and the roll " +
+                              in_quotes(stock->name) + " is printed on one side",
+                          "choose a layout without a back, or sheets to print it on (`dyeleaf stocks` lists them)");
+    }
     if (!stock || !languages || !sound()) return nullptr;
 
     auto job = std::make_unique<Job>(Job{std::move(*records),
@@ -222,6 +244,11 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     return job;
 }
 
+std::vector<std::size_t> laying_sheets(const Job& job) {
+    if (!job.stock.laminate || job.stock.laminate->one_each) return {};
+    return sheets_to_lay(job.plans, job.trims);
+}
+
 std::string count_labels(const Job& job, int labels) {
     const Noun noun = product_of(job.design.items);
     return counted(labels, noun.one, noun.many);
@@ -245,6 +272,7 @@ std::vector<std::string> remarks(const Job& job, const Render& request) {
     std::vector<std::string> lines;
     if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
         lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
+    if (job.stock.laminate && !job.plans.empty()) lines.push_back(laminate_words(job));
     if (const auto used = part_used(job, request); !used.empty()) {
         const auto left = cell_rects(*job.stock.cells).size() - used.size();
         lines.push_back("the last sheet then has " + counted(static_cast<int>(left), "free cell", "free cells") +

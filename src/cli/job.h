@@ -39,13 +39,16 @@ struct Job {
 std::unique_ptr<const Job> prepare(const Render& request, const Library& library, const Date& today,
                                    Diagnostics& diagnostics);
 
+// Of the sheets whose cards share a pouch, one for every way in which they lie in it.
+std::vector<std::size_t> laying_sheets(const Job& job);
+
 // "12 tags".
 std::string count_labels(const Job& job);
 std::string count_labels(const Job& job, int labels);
 // "12 tags on 2 sheets, front and back, flip on the long edge (a4-3x3-54x86)".
 std::string summary(const Job& job);
-// What to say below that: how to turn the pile by hand, what is left of the last sheet and how to use it, how many
-// labels are unchanged.
+// What to say below that: how to turn the pile by hand, how to laminate the cards, what is left of the last sheet and
+// how to use it, how many labels are unchanged.
 std::vector<std::string> remarks(const Job& job, const Render& request);
 
 } // namespace dyeleaf

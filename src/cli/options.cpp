@@ -123,8 +123,10 @@ void add_commands(CLI::App& program, Typed& typed) {
 
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
-    add_folder(add_command(program, "stocks", "Show the papers and label sheets there are"), typed.folder,
-               "also show those in this folder of records");
+    CLI::App& stocks = add_command(program, "stocks", "Show the papers and label sheets there are");
+    add_folder(stocks, typed.folder, "also show those in this folder of records");
+    stocks.add_option("-o,--output", typed.output, "draw them all, small and with their measures")
+        ->option_text("FILE.pdf");
 }
 
 std::string shown_help(const std::string& command) {
@@ -310,6 +312,15 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
     return Command{facts};
 }
 
+std::variant<Command, Answer, Misuse> read_stocks(const Typed& typed) {
+    ShowStocks stocks;
+    if (!typed.folder.empty()) stocks.folder = typed.folder;
+    if (!typed.output.empty()) stocks.output = typed.output;
+    if (stocks.output && format_of(*stocks.output) != Format::pdf)
+        return misuse("stocks", "stocks draws a PDF, and " + in_quotes(typed.output) + " is none: -o stocks.pdf");
+    return Command{std::move(stocks)};
+}
+
 std::variant<Command, Answer, Misuse> read_command(const std::string& name, const Typed& typed) {
     if (!typed.date.empty() && !date_of(typed)) return misuse(name, not_a_day(typed.date));
     if (name == "render") return read_render(typed);
@@ -318,7 +329,7 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};
     if (name == "layouts") return Command{ShowLayouts{folder}};
-    if (name == "stocks") return Command{ShowStocks{folder}};
+    if (name == "stocks") return read_stocks(typed);
     if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
     if (name == "new") return Command{NewFolder{*folder}};
     if (name == "check") return Command{CheckFolder{*folder, date_of(typed)}};

@@ -68,6 +68,7 @@ struct ShowLayouts {
 };
 struct ShowStocks {
     std::optional<std::filesystem::path> folder;
+    std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
 using Command =
     std::variant<NewFolder, CheckFolder, Render, ShowProof, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;

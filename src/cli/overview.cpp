@@ -48,12 +48,32 @@ std::string size_words(const Shape& shape) {
     return near(*width, *height) ? to_string(*width) + " round" : measures({*width, *height}) + " oval";
 }
 
-std::string cells_words(const Stock& stock) {
+std::string cell_words(const CellGrid& grid) {
+    if (grid.round && near(grid.cell.width, grid.cell.height)) return "round, " + to_string(grid.cell.width);
+    if (grid.round) return "oval, " + measures(grid.cell);
+    return "of " + measures(grid.cell) + (grid.corner > Length{} ? ", rounded" : "");
+}
+
+std::string cut_words(const Stock& stock) {
+    const std::string cut = stock.cut == Cut::full_lines    ? "cut along full lines"
+                            : stock.cut == Cut::single_cuts ? "single cuts between them"
+                                                            : "cut along marks";
+    if (!stock.laminate) return cut;
+    return cut + (stock.laminate->one_each ? ", each in a pouch" : ", laminated in one pouch");
+}
+
+std::string labels_words(const Stock& stock) {
+    if (stock.roll) return stock.roll->length ? "ready cut along the roll" : "one after the other";
     if (stock.page_per_label) return "one label a page";
-    if (!stock.cells) return "cut from the sheet";
+    if (!stock.cells) return cut_words(stock);
     const CellGrid& grid = *stock.cells;
-    const std::string counts = std::to_string(grid.columns) + " × " + std::to_string(grid.rows);
-    return counts + (grid.round ? " round, " + to_string(grid.cell.width) : " of " + measures(grid.cell));
+    return std::to_string(grid.columns) + " × " + std::to_string(grid.rows) + " " + cell_words(grid);
+}
+
+std::string paper_words(const Stock& stock) {
+    if (!stock.roll) return stock.page_per_label ? "" : measures(stock.paper);
+    const Roll& roll = *stock.roll;
+    return "roll, " + (roll.length ? measures({roll.width, *roll.length}) : to_string(roll.width));
 }
 
 std::string purpose(const Design& design) {
@@ -122,8 +142,7 @@ std::string list_stocks(const Library& library, Diagnostics& diagnostics) {
     for (const LibraryFile& file : find_stocks(library)) {
         const auto stock = read_stock_file(file, diagnostics);
         if (!stock) continue;
-        const std::string paper = stock->page_per_label ? "" : measures(stock->paper);
-        rows.push_back({name_words(file), paper, cells_words(*stock), stock->about});
+        rows.push_back({name_words(file), paper_words(*stock), labels_words(*stock), stock->about});
     }
     return table(rows);
 }

@@ -1,5 +1,7 @@
 #include "cli/page_details.h"
 
+#include "sheets/sheet_geometry.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -45,8 +47,9 @@ PdfPage page_details(const PrintRun& run, std::size_t sheet, Side side, TaggedPa
     PdfPage page{{{}, plan.paper}, {}, page_label(run, sheet, side), entry(run, sheet, side), std::move(tagged)};
     if (run.stock.page_per_label && !plan.slots.empty()) {
         const Slot& slot = plan.slots.front();
-        page.trim = {slot.origin, run.trims[slot.label].size};
-        page.bleed = run.trims[slot.label].bleed;
+        const Trim& trim = run.trims[slot.label];
+        page.trim = seen_on(side, place_of(slot, trim), plan.paper);
+        page.bleed = bleed_on(run.stock, trim);
         if (run.stock.page_marks) forget_links(page.tagged); // a press takes none on its pages (ISO 15930-7)
     }
     return page;

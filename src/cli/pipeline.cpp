@@ -14,6 +14,7 @@
 #include "layout/layout.h"
 #include "paint/painter.h"
 #include "sheets/impose.h"
+#include "sheets/pouch.h"
 #include "text/typesetter.h"
 
 #include <map>
@@ -169,6 +170,25 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
     }
 }
 
+// A sheet of its own, after all others, for every way in which cards lie in their pouches.
+void print_laying_sheets(const Job& job, const Language& language, Press& press) {
+    for (const std::size_t sheet : laying_sheets(job)) {
+        const SheetPlan& plan = job.plans[sheet];
+        std::vector<DisplayList> numbers;
+        std::vector<Trim> trims;
+        for (const Slot& slot : plan.slots) {
+            numbers.push_back(set_caption(std::to_string(slot.number), job.typesetter, pt(20)));
+            trims.push_back(job.trims[slot.label]);
+        }
+        const std::string words = joined({language.say("sheet.line"), language.say("sheet.lay")}, dot);
+        const DisplayList page =
+            compose_laying_sheet(plan, numbers, trims, job.stock, set_caption(words, job.typesetter));
+        press.page(page, [&](TaggedPage tagged) {
+            return PdfPage{{{}, plan.paper}, {}, language.say("sheet.lay page"), {}, std::move(tagged)};
+        });
+    }
+}
+
 } // namespace
 
 void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics) {
@@ -204,9 +224,10 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
     Rendering rendering{{}, {}, summary(*job), remarks(*job, request)};
     if (job->plans.empty()) return rendering;
     try {
-        Press press{request, job->plans.size() * (job->design.back ? 2 : 1)};
+        Press press{request, job->plans.size() * (job->design.back ? 2 : 1) + laying_sheets(*job).size()};
         print_sheets(*job, job->languages.printing(today, request.ink), progress, press, diagnostics);
         if (diagnostics.errors() > 0) return std::nullopt;
+        print_laying_sheets(*job, job->languages.first, press);
         warn_of_older_pages(press, diagnostics);
         rendering.files = press.finish(
             {job->design.name + ": " + count_labels(*job), job->records.studio.name, job->languages.first.code(), {}});

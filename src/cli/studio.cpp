@@ -1,5 +1,6 @@
 #include "cli/studio.h"
 
+#include "records/read_pictures.h"
 #include "records/read_records.h"
 #include "source/files.h"
 
@@ -10,7 +11,9 @@ namespace dyeleaf {
 std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics) {
     const auto files = read_folder(folder, diagnostics);
     if (files.empty()) return std::nullopt;
-    return read_records(files, diagnostics);
+    Records records = read_records(files, diagnostics);
+    read_pictures(records, folder, diagnostics);
+    return records;
 }
 
 std::optional<Languages> languages_of(const Studio& studio, const Library& library, Diagnostics& diagnostics) {

@@ -3,6 +3,7 @@
 
 #include "base/geometry.h"
 #include "base/spot.h"
+#include "codes/code.h"
 #include "facts/items.h"
 #include "text/typesetter.h"
 
@@ -115,11 +116,20 @@ struct SwatchBox {
     std::vector<Box> holds;
 };
 struct Picture {
-    std::string file; // PNG, found beside the layout
+    std::variant<PictureFile, std::string> picture; // found beside the layout, or a picture fact
+    std::optional<Template> alt;                    // what it shows, for readers who cannot see it
 };
 // A drawing that the program knows, as wide as its height asks for.
 struct SymbolBox {
     std::string symbol; // a symbol fact
+};
+// A code to scan: black on white, with its quiet zone, as large as fits.
+struct CodeBox {
+    Template content;
+    std::optional<Template> otherwise; // as of a text
+    CodeKind as = CodeKind::qr;
+    Length least_module; // more than what the kind asks for; else zero
+    TextStyle style;     // of what stands below the bars
 };
 struct Rule {
     Length thickness = pt(0.5);
@@ -144,8 +154,8 @@ struct Blank {
     Extent extent = Extent::share(1);
 };
 
-using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, Picture, Rule,
-                             Caution, HoleMark, Blank>;
+using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, CodeBox, Picture,
+                             Rule, Caution, HoleMark, Blank>;
 
 struct Box {
     BoxKind kind = Blank{};

@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "design/read_common.h"
 #include "design/read_template.h"
+#include "pictures/find_picture.h"
 #include "source/fields.h"
 #include "source/values.h"
 
@@ -17,8 +18,8 @@ namespace {
 
 constexpr LengthRange any_length{mm(0), metres(2)};
 
-constexpr std::array kinds = {"column", "row",    "grid",    "layers", "repeat",  "table", "text",
-                              "swatch", "symbol", "picture", "rule",   "caution", "hole",  "blank"};
+constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text", "swatch",
+                              "symbol", "picture", "code", "rule",   "caution", "hole",  "blank"};
 
 std::string known_kinds() {
     return joined({kinds.begin(), kinds.end()}, ", ");
@@ -117,6 +118,29 @@ Text read_text_box(const Node& node, Fields& fields, const BoxContext& context) 
     return text;
 }
 
+CodeBox read_code(const Node& node, Fields& fields, const BoxContext& context) {
+    Diagnostics& diagnostics = context.styles.diagnostics;
+    CodeBox code;
+    code.content = read_template(node, context);
+    if (const Node* otherwise = fields.take("else")) code.otherwise = read_template(*otherwise, context);
+    if (const Node* as = fields.need("as", "as: qr")) {
+        code.as = read_choice<CodeKind>(*as, "as",
+                                        {{"qr", CodeKind::qr},
+                                         {"ean-13", CodeKind::ean_13},
+                                         {"upc-a", CodeKind::upc_a},
+                                         {"code-128", CodeKind::code_128}},
+                                        diagnostics)
+                      .value_or(code.as);
+    }
+    if (const Node* module = fields.take("module")) {
+        const CodeRules rules = code_rules(code.as);
+        code.least_module =
+            read_length(*module, "module", {rules.least_module, rules.most_module}, diagnostics).value_or(Length{});
+    }
+    code.style = read_text_style(fields, context);
+    return code;
+}
+
 Caution read_caution(const Node& node, Fields& fields, const BoxContext& context) {
     Caution caution;
     if (context.items != ItemKind::jars && context.items != ItemKind::lots) {
@@ -183,27 +207,31 @@ Grid read_grid(Fields& fields, const BoxContext& context) {
     return grid;
 }
 
-// A picture lies beside the layout, never outside its folder.
-Picture read_picture(const Node& node, const BoxContext& context) {
+// A file beside the layout, or a fact of the record.
+Picture read_picture(const Node& node, Fields& fields, const BoxContext& context) {
     Picture picture;
-    const auto name = read_text(node, "picture", context.styles.diagnostics);
+    Diagnostics& diagnostics = context.styles.diagnostics;
+    if (const Node* alt = fields.take("alt")) picture.alt = read_template(*alt, context);
+    const auto name = read_text(node, "picture", diagnostics);
     if (!name) return picture;
-    if (name->find("..") != std::string::npos || name->starts_with('/')) {
-        context.styles.diagnostics.error(node.spot, "the picture must lie in the layout's own folder",
-                                         "copy it beside the layout file and write its name alone");
+    if (!names_a_picture(*name)) {
+        picture.picture = *name;
+        find_fact(*name, node.spot, {FactKind::picture}, context);
+    } else if (auto file = find_picture(*name, context.folder, node.spot, diagnostics)) {
+        picture.picture = std::move(*file);
     }
-    picture.file = context.folder.empty() ? *name : context.folder + "/" + *name;
     return picture;
 }
 
 BoxKind read_kind(std::string_view kind, const Node& value, Fields& fields, const BoxContext& context) {
     Diagnostics& diagnostics = context.styles.diagnostics;
     if (kind == "text") return read_text_box(value, fields, context);
+    if (kind == "code") return read_code(value, fields, context);
     if (kind == "swatch") return read_swatch(value, fields, context);
     if (kind == "symbol") return read_symbol(value, context);
     if (kind == "caution") return read_caution(value, fields, context);
     if (kind == "table") return read_table(value, fields, context);
-    if (kind == "picture") return read_picture(value, context);
+    if (kind == "picture") return read_picture(value, fields, context);
     if (kind == "rule") return read_rule(value, fields, diagnostics);
     if (kind == "hole") return HoleMark{read_length(value, "hole", {mm(1), mm(60)}, diagnostics).value_or(mm(4))};
     if (kind == "blank") return Blank{read_extent(value, "blank", diagnostics)};
@@ -279,7 +307,7 @@ Box read_box(const Node& node, const BoxContext& context) {
     fields.take(kind);
     read_common(fields, box, context);
     box.kind = read_kind(kind, value, fields, context);
-    if (kind != "text" && kind != "caution") read_align(fields, box, diagnostics);
+    if (kind != "text" && kind != "caution" && kind != "code") read_align(fields, box, diagnostics);
     fields.refuse_the_rest();
     return box;
 }

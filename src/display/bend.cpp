@@ -178,11 +178,31 @@ Rect joined(Rect a, Rect b) {
     return {least, {most.x - least.x, most.y - least.y}};
 }
 
+Point middle_of(const Path& path) {
+    std::optional<Rect> all;
+    for (const auto& step : path) {
+        const auto add = [&](Point p) { all = all ? joined(*all, {p, {}}) : Rect{p, {}}; };
+        if (const auto* move = std::get_if<MoveTo>(&step)) add(move->to);
+        if (const auto* line = std::get_if<LineTo>(&step)) add(line->to);
+    }
+    return all ? all->centre() : Point{};
+}
+
 class Bender {
   public:
     explicit Bender(const Sector& sector) : sector_(sector) {}
 
-    void operator()(const FillPath& fill) { items.emplace_back(FillPath{bend(fill.path, sector_), fill.colour}); }
+    void operator()(const FillPath& fill) {
+        if (fill.dot) { // the modules of a code, which a scanner needs square
+            auto list = std::make_shared<DisplayList>();
+            list->items.emplace_back(fill);
+            items.emplace_back(Group{std::move(list), rigid(middle_of(fill.path), sector_), std::nullopt});
+            return;
+        }
+        FillPath bent = fill;
+        bent.path = bend(fill.path, sector_);
+        items.emplace_back(std::move(bent));
+    }
     void operator()(const StrokePath& stroke) {
         StrokePath bent = stroke;
         bent.path = bend(stroke.path, sector_);
@@ -191,7 +211,7 @@ class Bender {
     void operator()(const DrawPicture& picture) {
         auto list = std::make_shared<DisplayList>();
         list->size = picture.rect.size;
-        list->items.emplace_back(DrawPicture{picture.file, {{}, picture.rect.size}, picture.grey});
+        list->items.emplace_back(DrawPicture{picture.picture, {{}, picture.rect.size}, picture.grey});
         (*this)(Group{std::move(list), Transform::move(picture.rect.origin), std::nullopt});
     }
     void operator()(const Group& group) {

@@ -22,6 +22,7 @@ class InkDigest {
         count(1);
         add(fill.path);
         add(fill.colour);
+        if (fill.dot > Length{}) add(fill.dot);
     }
     void operator()(const StrokePath& stroke) {
         count(2);
@@ -55,7 +56,7 @@ class InkDigest {
         add(picture.rect.origin);
         add(picture.rect.size);
         count(picture.grey ? 1 : 0);
-        digest_.add(picture_(picture.file));
+        digest_.add(picture_(picture.picture.file));
     }
     void operator()(const Group& group) {
         count(5);

@@ -5,6 +5,7 @@
 #include "base/colour.h"
 #include "base/geometry.h"
 #include "display/tag.h"
+#include "pictures/picture_file.h"
 
 #include <cstdint>
 #include <memory>
@@ -67,6 +68,9 @@ struct DrawRun {
 struct FillPath {
     Path path;
     Rgb colour;
+    // Of a printer: the path is moved so that its first point lies on a whole one of the page, and is drawn without
+    // rounding. Zero: it stays where it is.
+    Length dot = {};
 };
 struct StrokePath {
     Path path;
@@ -76,8 +80,8 @@ struct StrokePath {
     bool round = false;       // ends and corners; else cut straight and pointed
 };
 struct DrawPicture {
-    std::string file; // PNG
-    Rect rect;        // as large as fits in it, in the middle, its shape kept
+    PictureFile picture;
+    Rect rect; // as large as fits in it, in the middle, its shape kept
     bool grey = false;
 };
 

@@ -83,7 +83,7 @@ struct ItemWriter {
     }
 
     void operator()(const DrawPicture& picture) const {
-        line("picture " + to_string(picture.rect) + " " + escaped(picture.file));
+        line("picture " + to_string(picture.rect) + " " + escaped(picture.picture.file));
     }
 
     void operator()(const BeginTag& begin) const {

@@ -142,6 +142,16 @@ const Vocabulary& base_vocabulary() {
             Row::text("base.care.proposed", "the gentlest care that its fibres usually get; nobody recorded it",
                       proposed,
                       {"", "gentlest need among the fibres, superwash only for its own share", "common practice"}),
+            Row::text("base.ean", "its article number of 13 digits",
+                      [](const BaseView& v) -> Text {
+                          const auto& ean = v.base->numbers.ean;
+                          return ean ? Text{ean->value} : std::nullopt;
+                      }),
+            Row::text("base.upc", "its article number of 12 digits",
+                      [](const BaseView& v) -> Text {
+                          const auto& upc = v.base->numbers.upc;
+                          return upc ? Text{upc->value} : std::nullopt;
+                      }),
             Row::text("base.notes", "the dyer's notes", [](const BaseView& v) { return v.base->notes; }),
         })};
     return vocabulary;

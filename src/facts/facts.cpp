@@ -49,6 +49,10 @@ std::optional<FactValue> Facts::find(std::string_view name) const {
     return std::nullopt;
 }
 
+std::string Facts::say(std::string_view key, std::initializer_list<Filling> fillings) const {
+    return language_ == nullptr ? std::string{} : language_->say(key, fillings);
+}
+
 std::vector<const Vocabulary*> Facts::vocabularies() const {
     std::vector<const Vocabulary*> result;
     result.reserve(scopes_.size());

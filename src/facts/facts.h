@@ -7,6 +7,7 @@
 #include "base/ink.h"
 #include "base/length.h"
 #include "language/language.h"
+#include "pictures/picture_file.h"
 
 #include <functional>
 #include <memory>
@@ -38,10 +39,17 @@ struct Symbol {
     bool mono = false;       // drawn without colour
 };
 
-class Facts;
-using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>, Symbol>;
+// A picture of the dyer's.
+struct Illustration {
+    PictureFile picture;
+    std::string description; // for readers who cannot see it
+    std::string owner;       // whose record names it: "26-117"
+};
 
-enum class FactKind { text, patch, length, list, symbol }; // in the order of FactValue
+class Facts;
+using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>, Symbol, Illustration>;
+
+enum class FactKind { text, patch, length, list, symbol, picture }; // in the order of FactValue
 
 // How facts are put on paper this time.
 struct Manner {
@@ -96,6 +104,9 @@ class Facts {
 
     // Nothing where the record does not say. Requires: a language, and a name that one of the vocabularies has.
     [[nodiscard]] std::optional<FactValue> find(std::string_view name) const;
+
+    // A phrase in the language of print, for what a layout adds to facts. Empty without a language.
+    [[nodiscard]] std::string say(std::string_view key, std::initializer_list<Filling> fillings = {}) const;
 
     [[nodiscard]] std::vector<const Vocabulary*> vocabularies() const;
 

@@ -1,7 +1,9 @@
 #include "facts/lot_facts.h"
 
+#include "base/web_address.h"
 #include "facts/date_rows.h"
 #include "facts/dyes_in.h"
+#include "facts/illustration.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -66,6 +68,19 @@ std::optional<Date> day_dyed(const LotView& view) {
     return known_date(view.lot->dyed);
 }
 
+Text link(const LotView& view) {
+    const auto& link = view.records->studio.link;
+    return link ? Text{*link + percent_encoded(view.lot->id.value)} : std::nullopt;
+}
+
+const Derivation of_it_or_its_base{"", "the lot's own, else its base's", "GS1 General Specifications"};
+
+template <std::optional<Sourced<std::string>> ArticleNumbers::*number_of> Text number(const LotView& view) {
+    const auto& own = view.lot->numbers.*number_of;
+    const auto& number = own ? own : view.records->base(view.lot->base.value).numbers.*number_of;
+    return number ? Text{number->value} : std::nullopt;
+}
+
 Text pot(const SkeinView& view, const Manner& m) {
     const auto pot = pot_of(*view.lot, view.number);
     if (!pot) return std::nullopt;
@@ -125,6 +140,13 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        },
                        {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
+            Row::picture(
+                "lot.picture", "a photograph of it",
+                [](const LotView& v) { return illustration(v.lot->picture, v.lot->colourway, v.lot->id.value); }),
+            Row::text("lot.link", "the address of its page, for a code to scan", link,
+                      {"", "the studio's “link” and the lot's id behind it, percent-encoded", "RFC 3986"}),
+            Row::text("lot.ean", "its article number of 13 digits", number<&ArticleNumbers::ean>, of_it_or_its_base),
+            Row::text("lot.upc", "its article number of 12 digits", number<&ArticleNumbers::upc>, of_it_or_its_base),
             Row::text("lot.notes", "the dyer's notes", [](const LotView& v) { return v.lot->notes; }),
         })};
     return vocabulary;

@@ -44,6 +44,11 @@ template <class View> struct Rows {
     static FactRow symbol(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
         return value<Symbol>(std::move(name), FactKind::symbol, std::move(meaning), derive, std::move(derivation));
     }
+    template <class Derive>
+    static FactRow picture(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return value<Illustration>(std::move(name), FactKind::picture, std::move(meaning), derive,
+                                   std::move(derivation));
+    }
     // Each of the views that `derive` gives becomes an item, asked by way of `items`.
     template <class Derive>
     static FactRow list(std::string name, std::string meaning, const Vocabulary& items, Derive derive,

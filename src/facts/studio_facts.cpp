@@ -2,6 +2,7 @@
 
 #include "base/words.h"
 #include "facts/date_rows.h"
+#include "facts/illustration.h"
 #include "facts/rows.h"
 #include "facts/wording.h"
 
@@ -158,14 +159,23 @@ std::optional<Date> day_printed(const StudioView& view) {
     return view.today;
 }
 
+std::optional<Illustration> logo(const StudioView& view, const Manner& manner) {
+    const std::string& name = view.studio->name;
+    return illustration(view.studio->logo, manner.language.say("studio.logo", {{"name", name}}), name);
+}
+
 std::vector<FactRow> studio_rows() {
     return together({
         Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
         Row::text("studio.tagline", "the words under its name", [](const StudioView& v) { return v.studio->tagline; }),
+        Row::picture("studio.logo", "the studio's logo", logo),
         Row::text("studio.contact", "the contact on one line",
                   [](const StudioView& v) { return joined(v.studio->contact, dot); }),
         Row::list("studio.contact.lines", "the contact line by line", contact_vocabulary(), contact_lines),
         Row::text("studio.made_in", "where the yarn is dyed", [](const StudioView& v) { return v.studio->made_in; }),
+        Row::length("printer.dot", "the width of one dot of the printer",
+                    [](const StudioView& v) { return v.studio->dot; },
+                    {"mm", "an inch over the studio's “resolution”; 300 dpi where none is recorded", ""}),
         Row::text("printed.date", "the day of printing",
                   [](const StudioView& v, const Manner& m) { return short_date(m.language, v.today); },
                   {"", how_dated, ""}),

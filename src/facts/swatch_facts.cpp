@@ -1,8 +1,10 @@
 #include "facts/swatch_facts.h"
 
+#include "base/words.h"
 #include "facts/base_facts.h"
 #include "facts/date_rows.h"
 #include "facts/dye_wording.h"
+#include "facts/illustration.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
@@ -111,6 +113,12 @@ const Vocabulary& swatch_vocabulary() {
                           return words(m.language, v.swatch->colour_source);
                       },
                       {"", "from “colour from”", ""}),
+            Row::picture("swatch.picture", "a photograph of it",
+                         [](const SwatchView& v, const Manner& m) {
+                             const std::string words = label_words(m.language, *v.swatch, v.base());
+                             return illustration(v.swatch->picture, joined({v.of.dye->name, words}, dot),
+                                                 v.of.dye->id.value);
+                         }),
             Row::text("swatch.notes", "the dyer's notes on it", [](const SwatchView& v) { return v.swatch->notes; }),
         })};
     return vocabulary;

@@ -4,6 +4,7 @@
 #include "finish/metadata.h"
 #include "finish/navigation.h"
 #include "finish/page_boxes.h"
+#include "finish/picture_profiles.h"
 #include "finish/qpdf_objects.h"
 #include "finish/srgb_profile.h"
 #include "finish/structure.h"
@@ -70,6 +71,7 @@ std::string finish_pdf(const std::string& pdf, const PdfDetails& details) {
     add_metadata(document, details);
     add_output_intent(document);
     leave_pictures_sharp(document);
+    keep_picture_profiles(document);
     if (!details.pages.empty()) finish_pages(document, details.pages);
 
     QPDFWriter writer{document};

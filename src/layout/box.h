@@ -46,12 +46,23 @@ struct SymbolMark {
     Symbol symbol;
     std::shared_ptr<const DisplayList> drawing;
 };
+struct PictureMark {
+    PictureFile picture;
+    std::string alt;   // read in its place
+    std::string owner; // whose record names it; empty: the layout does
+};
+struct CodeMark {
+    std::variant<Code, CodeFault> code;
+    std::string description; // for readers who cannot see it
+    Length least_module, dot;
+    TextStyle style;
+};
 struct FilledBlank {
     Extent extent = Extent::share(1);
 };
 
-using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, Picture, Rule, HoleMark,
-                                FilledBlank, SymbolMark>;
+using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, PictureMark, Rule, HoleMark,
+                                FilledBlank, SymbolMark, CodeMark>;
 
 struct FilledBox {
     FilledKind kind = FilledBlank{};

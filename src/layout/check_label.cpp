@@ -24,7 +24,13 @@ bool is_caution(const Zone& zone) {
     return zone.kind == Zone::Kind::caution;
 }
 
+// What must come out whole: a warning would not do.
+bool is_grave(const Zone& zone) {
+    return is_caution(zone) || zone.kind == Zone::Kind::code;
+}
+
 std::string subject_of(const Zone& zone) {
+    if (zone.kind == Zone::Kind::code) return "the code " + sample(zone.text);
     if (zone.kind == Zone::Kind::symbol) return "the symbol " + sample(zone.text);
     return (is_caution(zone) ? "the caution " : "the text ") + sample(zone.text);
 }
@@ -109,6 +115,8 @@ class LabelCheck {
                  misfit.is_caution ? "give it 14.2 mm or more, so that each side of its frame is 10 mm long"
                                    : "give it 5 mm or more");
             return;
+        case Misfit::Kind::small_code:
+        case Misfit::Kind::no_code: note(true, misfit.box, misfit.text, misfit.help); return;
         }
     }
 
@@ -130,21 +138,26 @@ class LabelCheck {
 
     void check_edge(const Zone& zone) {
         if (keeps_inside(zone, size_, design_.shape)) return;
-        note(false, zone.box, subject_of(zone) + " comes closer than " + to_string(design_.shape.safe) + " to the edge",
+        note(zone.kind == Zone::Kind::code, zone.box,
+             subject_of(zone) + " comes closer than " + to_string(design_.shape.safe) + " to the edge",
              "give the label a larger padding, or shorten what it holds");
     }
 
     void check_forbidden(const Zone& zone, const std::vector<Forbidden>& forbidden) {
         for (const Forbidden& place : forbidden) {
             if (!overlap(zone, place.rect)) continue;
-            note(is_caution(zone), zone.box, subject_of(zone) + " lies on " + place.what,
+            note(is_grave(zone), zone.box, subject_of(zone) + " lies on " + place.what,
                  "move the box, or move what it lies on");
         }
     }
 
     // What a caution must not share its place with; a background is for it to stand on, so only a later one covers it.
-    static std::optional<std::string> disturbs(const Zone& other, bool later) {
+    // A code stands on white of its own: what it hides are words, and the rest matters where it lies on top.
+    static std::optional<std::string> disturbs(const Zone& zone, const Zone& other, bool later) {
+        const bool hidden = zone.kind == Zone::Kind::code && !later && !is_text(other);
+        if (hidden) return std::nullopt;
         switch (other.kind) {
+        case Zone::Kind::code: return "the code " + sample(other.text);
         case Zone::Kind::words: return "the text " + sample(other.text);
         case Zone::Kind::symbol: return "the symbol " + sample(other.text);
         case Zone::Kind::caution: return later ? std::optional{"the caution " + sample(other.text)} : std::nullopt;
@@ -162,13 +175,14 @@ class LabelCheck {
             const Zone& other = placement_.zones[i];
             if (i == index || !overlap(zone, other)) continue;
             if (other.kind == Zone::Kind::hole) {
-                note(is_caution(zone), zone.box, subject_of(zone) + " lies on a hole", "move one of the two");
+                note(is_grave(zone), zone.box, subject_of(zone) + " lies on a hole", "move one of the two");
             }
-            if (!is_caution(zone)) continue;
+            if (!is_grave(zone)) continue;
             const bool later = i > index;
-            if (const auto what = disturbs(other, later)) {
+            if (const auto what = disturbs(zone, other, later)) {
                 note(true, zone.box, subject_of(zone) + (later ? " is covered by " : " lies on ") + *what,
-                     "cautions stand on plain paper, each in its own place");
+                     is_caution(zone) ? "cautions stand on plain paper, each in its own place"
+                                      : "codes stand in a place of their own, white all round");
             }
         }
     }
@@ -197,7 +211,8 @@ bool inside_clipped_corners(Point p, Size size, const Shape& shape) {
 } // namespace
 
 bool is_text(const Zone& zone) {
-    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution || zone.kind == Zone::Kind::symbol;
+    return zone.kind == Zone::Kind::words || zone.kind == Zone::Kind::caution || zone.kind == Zone::Kind::symbol ||
+           zone.kind == Zone::Kind::code;
 }
 
 bool keeps_inside(const Zone& zone, Size size, const Shape& shape) {

@@ -30,6 +30,7 @@ std::string name_of(const Zone& zone) {
     case Zone::Kind::background: return "a background";
     case Zone::Kind::picture: return "a picture";
     case Zone::Kind::hole: return "a hole";
+    case Zone::Kind::code: return "the code " + in_quotes(shortened(zone.text, 40));
     default: return "the text " + in_quotes(shortened(zone.text, 40));
     }
 }

@@ -4,6 +4,7 @@
 #include "symbols/symbols.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <string_view>
 
 namespace dyeleaf {
@@ -136,6 +137,27 @@ std::optional<FilledKind> fill_symbol(const SymbolBox& box, const Facts& facts) 
     return SymbolMark{*symbol, std::move(drawing)};
 }
 
+std::optional<FilledKind> fill_picture(const Picture& picture, const Facts& facts) {
+    const auto alt = picture.alt ? filled(*picture.alt, facts) : std::nullopt;
+    if (const auto* file = std::get_if<PictureFile>(&picture.picture)) {
+        const std::string name = std::filesystem::path{file->file}.stem().string();
+        return PictureMark{*file, alt.value_or(name), {}};
+    }
+    const auto value = facts.find(std::get<std::string>(picture.picture));
+    const auto* recorded = value ? std::get_if<Illustration>(&*value) : nullptr;
+    if (recorded == nullptr) return std::nullopt;
+    return PictureMark{recorded->picture, alt.value_or(recorded->description), recorded->owner};
+}
+
+std::optional<FilledKind> fill_code(const CodeBox& box, const Facts& facts) {
+    auto text = filled(box.content, facts);
+    if (!text && box.otherwise) text = filled(*box.otherwise, facts);
+    if (!text || text->empty()) return std::nullopt;
+    const auto dot = facts.find("printer.dot");
+    return CodeMark{make_code(box.as, *text), facts.say(is_linear(box.as) ? "code.bars" : "code.qr", {{"text", *text}}),
+                    box.least_module, std::get<Length>(dot.value()), box.style};
+}
+
 // A container whose boxes are all left out goes with them, unless its size or dress is there to be seen.
 bool is_empty(const FilledKind& kind) {
     if (const auto* flow = std::get_if<Flow>(&kind)) return flow->children.empty();
@@ -188,8 +210,9 @@ std::optional<FilledBox> fill(const Box& box, const Facts& facts) {
                                  [&](const Text& text) -> Result { return fill_text(text, facts); },
                                  [&](const SwatchBox& swatch) -> Result { return fill_patch(swatch, facts); },
                                  [&](const SymbolBox& symbol) -> Result { return fill_symbol(symbol, facts); },
+                                 [&](const CodeBox& code) -> Result { return fill_code(code, facts); },
                                  [&](const Caution& caution) -> Result { return fill_caution(caution, facts); },
-                                 [](const Picture& picture) -> Result { return picture; },
+                                 [&](const Picture& picture) -> Result { return fill_picture(picture, facts); },
                                  [](const Rule& rule) -> Result { return rule; },
                                  [](const HoleMark& hole) -> Result { return hole; },
                                  [](const Blank& blank) -> Result { return FilledBlank{blank.extent}; },

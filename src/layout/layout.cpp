@@ -7,6 +7,7 @@
 #include "layout/fill.h"
 #include "layout/marks.h"
 #include "layout/place.h"
+#include "layout/sharpness.h"
 
 #include <algorithm>
 #include <cmath>
@@ -126,6 +127,7 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
     if (!filled) return list;
     Placement placement = best_placement(*filled, size, design.shape, typesetter, item.facts.ink());
     check_label(design, item, size, placement, forbidden, diagnostics);
+    check_sharpness(placement, diagnostics);
     if (is_back) check_play(design, item, size, placement, diagnostics);
     for (DisplayItem& drawn : placement.list.items)
         list->items.push_back(std::move(drawn));

@@ -1,5 +1,6 @@
 #include "layout/measure.h"
 
+#include "layout/code_mark.h"
 #include "symbols/symbols.h"
 
 #include <numeric>
@@ -136,19 +137,30 @@ struct ContentMeasure {
         return words.around ? Size{} : set_words(words, width, trial).extent();
     }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
-    Size operator()(const Picture&) const { return {}; }
+    // By its height, else by its width, else as wide as there is room; one that shares a height asks for none.
+    Size operator()(const PictureMark& mark) const {
+        const double shape = mark.picture.shape;
+        if (const auto size = fixed_size(shape)) return *size;
+        const auto& height = on_side(box) ? box.width : box.height;
+        return height && height->is_share() ? Size{} : Size{width, width / shape};
+    }
     // By its height, else by its width, else as small as it may be.
     Size operator()(const SymbolMark& mark) const {
-        const Size drawn = mark.drawing->size;
-        const double shape = drawn.width / drawn.height;
-        std::optional<Length> wide = fixed_inside(box.width, frame_of(box).across());
-        std::optional<Length> high = fixed_inside(box.height, frame_of(box).down());
-        if (on_side(box)) std::swap(wide, high);
-        if (high) return {*high * shape, *high};
-        if (wide) return {*wide, *wide / shape};
+        const double shape = mark.drawing->size.width / mark.drawing->size.height;
+        if (const auto size = fixed_size(shape)) return *size;
         const Length least = symbol_rules(mark.symbol.key).least_height;
         return {least * shape, least};
     }
+    // What keeps its shape and whose height or width is fixed.
+    [[nodiscard]] std::optional<Size> fixed_size(double shape) const {
+        std::optional<Length> wide = fixed_inside(box.width, frame_of(box).across());
+        std::optional<Length> high = fixed_inside(box.height, frame_of(box).down());
+        if (on_side(box)) std::swap(wide, high);
+        if (high) return Size{*high * shape, *high};
+        if (wide) return Size{*wide, *wide / shape};
+        return std::nullopt;
+    }
+    Size operator()(const CodeMark& mark) const { return wanted_code(mark, box, width, trial); }
     Size operator()(const Rule& rule) const { return {rule.thickness, rule.thickness}; }
     Size operator()(const HoleMark& hole) const { return {hole.diameter, hole.diameter}; }
     Size operator()(const FilledBlank& blank) const {

@@ -3,6 +3,7 @@
 #include "base/overloaded.h"
 #include "display/bend.h"
 #include "facts/colour.h"
+#include "layout/code_mark.h"
 #include "layout/link_target.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
@@ -10,7 +11,6 @@
 
 #include <algorithm>
 #include <array>
-#include <filesystem>
 #include <memory>
 #include <numbers>
 #include <utility>
@@ -31,8 +31,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"",        "grid", "layers", "table", "text",  "swatch",
-                                  "picture", "rule", "hole",   "blank", "symbol"};
+    constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
+                                  "picture", "rule", "hole",   "blank", "symbol", "code"};
     return names.at(box.kind.index());
 }
 
@@ -94,11 +94,11 @@ class Placer {
 
     // How far the result had come, to take back a try.
     struct Mark {
-        std::size_t items, zones, misfits, missing, boxes;
+        std::size_t items, zones, misfits, missing, pictures, boxes;
     };
     [[nodiscard]] Mark mark() const {
-        return {list_->items.size(), result_.zones.size(), result_.misfits.size(), result_.missing.size(),
-                result_.boxes.size()};
+        return {list_->items.size(),    result_.zones.size(),    result_.misfits.size(),
+                result_.missing.size(), result_.pictures.size(), result_.boxes.size()};
     }
     void go_back_to(const Mark& mark) {
         const auto cut = [](auto& list, std::size_t size) {
@@ -108,6 +108,7 @@ class Placer {
         cut(result_.zones, mark.zones);
         cut(result_.misfits, mark.misfits);
         cut(result_.missing, mark.missing);
+        cut(result_.pictures, mark.pictures);
         cut(result_.boxes, mark.boxes);
     }
 
@@ -143,15 +144,12 @@ class Placer {
                        [&](const FilledTable& table) { place_table(table, box, rect, context); },
                        [&](const Words& words) { place_words(words, box, rect, context); },
                        [&](const PatchBox& patch) { place_patch(patch, box, rect, context); },
-                       [&](const Picture& picture) {
-                           begin(figure(std::filesystem::path{picture.file}.stem().string()));
-                           list_->items.emplace_back(DrawPicture{picture.file, rect});
-                           end();
-                       },
+                       [&](const PictureMark& mark) { place_picture(mark, box, rect, context); },
                        [&](const Rule& rule) { place_rule(rule, rect); },
                        [&](const HoleMark&) { place_hole(box, rect, context); },
                        [](const FilledBlank&) {},
                        [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
+                       [&](const CodeMark& mark) { place_code(mark, box, rect, context); },
                    },
                    filled.kind);
     }
@@ -440,12 +438,27 @@ class Placer {
         list_->items.emplace_back(StrokePath{path, rule.colour, rule.thickness, std::move(dash)});
     }
 
-    // As large as fits, in the middle. A hazard's pictogram is a caution like its words.
+    // As large as fits, in the middle.
+    static Rect fitted(double shape, Rect rect) {
+        const Length width = smaller(rect.size.width, rect.size.height * shape);
+        const Size size{width, width / shape};
+        return {rect.centre() - Point{size.width / 2, size.height / 2}, size};
+    }
+
+    void place_picture(const PictureMark& mark, const Box& box, Rect rect, const Context& context) {
+        const Rect place = fitted(mark.picture.shape, rect);
+        begin(figure(mark.alt));
+        list_->items.emplace_back(DrawPicture{mark.picture, place});
+        end();
+        result_.zones.push_back({Zone::Kind::picture, context.to_label.bounds(place), &box, mark.alt});
+        result_.pictures.push_back({&box, mark, place.size});
+    }
+
+    // A hazard's pictogram is a caution like its words.
     void place_symbol(const SymbolMark& mark, const Box& box, Rect rect, const Context& context) {
         const Size drawn = mark.drawing->size;
-        const double scale = std::min(rect.size.width / drawn.width, rect.size.height / drawn.height);
-        const Size size{drawn.width * scale, drawn.height * scale};
-        const Rect place{rect.centre() - Point{size.width / 2, size.height / 2}, size};
+        const Rect place = fitted(drawn.width / drawn.height, rect);
+        const double scale = place.size.width / drawn.width;
         begin(figure(mark.symbol.description));
         list_->items.emplace_back(Group{
             mark.drawing, Transform::move(place.origin).after(Transform{scale, 0, 0, scale, {}, {}}), std::nullopt});
@@ -453,10 +466,23 @@ class Placer {
         const SymbolRules rules = symbol_rules(mark.symbol.key);
         result_.zones.push_back({rules.is_hazard ? Zone::Kind::caution : Zone::Kind::symbol,
                                  context.to_label.bounds(place), &box, mark.symbol.description});
-        if (!fits(rules.least_height, size.height)) {
-            result_.misfits.push_back({Misfit::Kind::small_symbol, &box, rules.least_height - size.height,
+        if (!fits(rules.least_height, place.size.height)) {
+            result_.misfits.push_back({Misfit::Kind::small_symbol, &box, rules.least_height - place.size.height,
                                        mark.symbol.description, rules.is_hazard});
         }
+    }
+
+    void place_code(const CodeMark& mark, const Box& box, Rect rect, const Context& context) {
+        PlacedCode placed = draw_code_mark(mark, box, rect, trial_);
+        if (placed.misfit) {
+            result_.misfits.push_back(std::move(*placed.misfit));
+            return;
+        }
+        begin({Tag::Role::figure, mark.description, link_target(placed.text), placed.rect});
+        for (DisplayItem& item : placed.items)
+            list_->items.push_back(std::move(item));
+        end();
+        result_.zones.push_back({Zone::Kind::code, context.to_label.bounds(placed.rect), &box, placed.text});
     }
 
     void place_hole(const Box& box, Rect rect, const Context& context) {
@@ -490,7 +516,8 @@ bool overlap(const Zone& zone, const Zone& other) {
 }
 
 bool wants_more_room(const Misfit& misfit) {
-    return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide;
+    return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide ||
+           misfit.kind == Misfit::Kind::small_code;
 }
 
 Placement place(const FilledBox& box, Size size, Length bleed, const Trial& trial, Ink ink) {

@@ -19,7 +19,7 @@ inline constexpr std::array shrink_levels = {0.0, 0.25, 0.5, 0.75, 1.0};
 
 // A rectangle of the label that matters to others, in the order in which it was inked: later ones lie on top.
 struct Zone {
-    enum class Kind { words, caution, symbol, colour, background, picture, hole };
+    enum class Kind { words, caution, symbol, code, colour, background, picture, hole };
     Kind kind = Kind::words;
     Rect rect; // of the ink's lines, on the label
     const Box* box = nullptr;
@@ -33,12 +33,13 @@ bool overlap(const Zone& zone, const Zone& other);
 
 // What did not fit.
 struct Misfit {
-    enum class Kind { cut, broken, too_tall, too_wide, small_symbol };
+    enum class Kind { cut, broken, too_tall, too_wide, small_symbol, small_code, no_code };
     Kind kind = Kind::cut;
     const Box* box = nullptr;
     Length excess; // how much is missing: of room, or of a symbol's least height
     std::string text;
     bool is_caution = false;
+    std::string help = {}; // of a code: what to do about what `text` says
 };
 
 // A text that is cut or broken is at its smallest already: more room elsewhere would not help it.
@@ -49,6 +50,13 @@ struct MissingGlyph {
     std::string character;
     std::string text;
     bool is_caution = false;
+};
+
+// A picture as large as it prints.
+struct PlacedPicture {
+    const Box* box = nullptr;
+    PictureMark mark;
+    Size size;
 };
 
 // A box's rectangle, for dumps: depth in the tree, kind, and where it lies on the label.
@@ -63,6 +71,7 @@ struct Placement {
     std::vector<Zone> zones;
     std::vector<Misfit> misfits;
     std::vector<MissingGlyph> missing;
+    std::vector<PlacedPicture> pictures;
     std::vector<PlacedBox> boxes;
 };
 

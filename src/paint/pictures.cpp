@@ -1,92 +1,105 @@
 #include "paint/pictures.h"
 
-#include "base/colour.h"
 #include "base/words.h"
 #include "paint/painter.h"
+#include "paint/pixels.h"
+#include "pictures/file_bytes.h"
+#include "pictures/jpeg.h"
 
-#include <array>
-#include <cmath>
+#include <algorithm>
 #include <cstdint>
 #include <cstring>
-#include <fstream>
+#include <memory>
 
 namespace dyeleaf {
 
 namespace {
 
-constexpr std::uint32_t most_pixels = 10'000; // a side; a picture that claims more would fill the memory
-
 [[noreturn]] void refuse(const std::string& file, const std::string& why) {
     throw PaintError("the picture " + in_quotes(file) + " " + why);
 }
 
-// The size stands in the first chunk (PNG specification, third edition, 5.2 and 11.2.1).
-void check_header(const std::string& file) {
-    constexpr std::string_view start{"\x89PNG\r\n\x1a\n\0\0\0\rIHDR", 16};
-    std::ifstream stream{file, std::ios::binary};
-    if (!stream) refuse(file, "cannot be opened");
-    std::array<char, 24> header{};
-    stream.read(header.data(), header.size());
-    if (!stream || std::string_view{header.data(), start.size()} != start) refuse(file, "is not a PNG file");
-    const auto number = [&](std::size_t at) {
-        std::uint32_t value = 0;
-        for (std::size_t i = at; i < at + 4; ++i)
-            value = value << 8U | static_cast<unsigned char>(header[i]);
-        return value;
-    };
-    if (number(16) > most_pixels || number(20) > most_pixels) {
-        refuse(file, "is " + std::to_string(number(16)) + " by " + std::to_string(number(20)) +
-                         " pixels large; the most is " + std::to_string(most_pixels) + " a side");
-    }
+std::string bytes_of(const std::string& file) {
+    auto bytes = file_bytes(file);
+    if (!bytes) refuse(file, "cannot be opened");
+    return std::move(*bytes);
 }
 
-CairoSurface read(const std::string& file) {
-    check_header(file);
-    CairoSurface picture{cairo_image_surface_create_from_png(file.c_str())};
-    if (cairo_surface_status(picture.get()) != CAIRO_STATUS_SUCCESS)
-        refuse(file, "is broken: it cannot be read to its end");
-    return picture;
+CairoSurface blank(const PictureFile& picture) {
+    CairoSurface surface{cairo_image_surface_create(CAIRO_FORMAT_RGB24, picture.stored.across, picture.stored.down)};
+    if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) refuse(picture.file, "is too large to be held");
+    return surface;
 }
 
-// Pixels are words of alpha, red, green and blue, from high to low, the colours multiplied by alpha.
-std::uint32_t in_grey(std::uint32_t pixel) {
-    const std::uint32_t alpha = pixel >> 24U;
-    if (alpha == 0) return pixel;
-    const auto channel = [&](unsigned shift) { return static_cast<double>(pixel >> shift & 0xffU) / alpha; };
-    const double grey = dyeleaf::in_grey(Rgb{channel(16), channel(8), channel(0)}).red;
-    const auto value = static_cast<std::uint32_t>(std::lround(grey * alpha));
-    return alpha << 24U | value << 16U | value << 8U | value;
+// Cairo writes what it is told is a JPEG as it stands, and looks at no pixel.
+CairoSurface packed_jpeg(const PictureFile& picture) {
+    CairoSurface surface = blank(picture);
+    auto kept = std::make_unique<std::string>(bytes_of(picture.file));
+    const auto* data = reinterpret_cast<const unsigned char*>(kept->data());
+    const auto let_go = [](void* bytes) { delete static_cast<std::string*>(bytes); };
+    const cairo_status_t status =
+        cairo_surface_set_mime_data(surface.get(), CAIRO_MIME_TYPE_JPEG, data, kept->size(), let_go, kept.get());
+    if (status != CAIRO_STATUS_SUCCESS) refuse(picture.file, "cannot be held");
+    (void)kept.release(); // the surface has it now
+    return surface;
 }
 
-void make_grey(cairo_surface_t* picture) {
-    const cairo_format_t format = cairo_image_surface_get_format(picture);
-    if (format != CAIRO_FORMAT_ARGB32 && format != CAIRO_FORMAT_RGB24)
-        return; // no PNG is read into another that holds colour
-    const auto stride = static_cast<std::size_t>(cairo_image_surface_get_stride(picture));
-    const auto height = static_cast<std::size_t>(cairo_image_surface_get_height(picture));
-    const auto width = static_cast<std::size_t>(cairo_image_surface_get_width(picture));
-    unsigned char* data = cairo_image_surface_get_data(picture);
-    const std::uint32_t opaque = format == CAIRO_FORMAT_RGB24 ? 0xff000000U : 0U;
-    for (std::size_t row = 0; row < height; ++row) {
-        for (std::size_t column = 0; column < width; ++column) {
-            unsigned char* at = data + row * stride + column * 4;
-            std::uint32_t pixel = 0;
-            std::memcpy(&pixel, at, sizeof pixel);
-            pixel = in_grey(pixel | opaque);
-            std::memcpy(at, &pixel, sizeof pixel);
+CairoSurface unpacked_jpeg(const PictureFile& picture) {
+    CairoSurface surface = blank(picture);
+    unsigned char* place = cairo_image_surface_get_data(surface.get());
+    const int stride = cairo_image_surface_get_stride(surface.get());
+    int rows = 0;
+    const bool whole = unpack_jpeg(bytes_of(picture.file), [&](std::span<const unsigned char> row) {
+        if (rows++ >= picture.stored.down) return; // the file has changed meanwhile
+        const std::size_t across = std::min(row.size() / 3, static_cast<std::size_t>(picture.stored.across));
+        for (std::size_t i = 0; i < across; ++i) {
+            const std::uint32_t pixel =
+                0xff000000U | std::uint32_t{row[i * 3]} << 16U | std::uint32_t{row[i * 3 + 1]} << 8U | row[i * 3 + 2];
+            std::memcpy(place + i * 4, &pixel, sizeof pixel);
         }
-    }
-    cairo_surface_mark_dirty(picture);
+        place += stride;
+    });
+    cairo_surface_mark_dirty(surface.get());
+    if (!whole) refuse(picture.file, "is broken: it cannot be read to its end");
+    return surface;
+}
+
+CairoSurface png(const PictureFile& picture) {
+    CairoSurface surface{cairo_image_surface_create_from_png(picture.file.c_str())};
+    if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS)
+        refuse(picture.file, "is broken: it cannot be read to its end");
+    return surface;
 }
 
 } // namespace
 
-cairo_surface_t* Pictures::picture(const std::string& file, bool grey) {
-    const auto known = pictures_.find({file, grey});
-    if (known != pictures_.end()) return known->second.get();
-    CairoSurface picture = read(file);
-    if (grey) make_grey(picture.get());
-    return pictures_.emplace(std::pair{file, grey}, std::move(picture)).first->second.get();
+cairo_surface_t* Pictures::picture(const PictureFile& picture, Form form) {
+    const auto [found, is_new] = pictures_.try_emplace({picture.file, form});
+    CairoSurface& surface = found->second;
+    if (!is_new) return surface.get();
+    if (picture.kind == PictureKind::png) {
+        surface = png(picture);
+    } else {
+        surface = form == Form::packed ? packed_jpeg(picture) : unpacked_jpeg(picture);
+    }
+    if (form == Form::grey) make_grey(surface.get());
+    return surface.get();
+}
+
+// Exif 2.32, tag 274, as where the stored point (x, y) of w by h pixels is seen.
+cairo_matrix_t upright(const PictureFile& picture) {
+    const double w = picture.stored.across;
+    const double h = picture.stored.down;
+    switch (picture.orientation) {
+    case 2: return {-1, 0, 0, 1, w, 0};  // (w - x, y)
+    case 3: return {-1, 0, 0, -1, w, h}; // (w - x, h - y)
+    case 4: return {1, 0, 0, -1, 0, h};  // (x, h - y)
+    case 5: return {0, 1, 1, 0, 0, 0};   // (y, x)
+    case 6: return {0, 1, -1, 0, h, 0};  // (h - y, x)
+    case 7: return {0, -1, -1, 0, h, w}; // (h - y, w - x)
+    case 8: return {0, -1, 1, 0, 0, w};  // (y, w - x)
+    default: return {1, 0, 0, 1, 0, 0};
+    }
 }
 
 } // namespace dyeleaf

@@ -15,20 +15,43 @@ double points(Length length) {
 
 struct PathTracer {
     cairo_t* context;
+    double (*unit)(Length); // points, rounded or not
 
-    void operator()(const MoveTo& step) const { cairo_move_to(context, points(step.to.x), points(step.to.y)); }
-    void operator()(const LineTo& step) const { cairo_line_to(context, points(step.to.x), points(step.to.y)); }
+    void operator()(const MoveTo& step) const { cairo_move_to(context, unit(step.to.x), unit(step.to.y)); }
+    void operator()(const LineTo& step) const { cairo_line_to(context, unit(step.to.x), unit(step.to.y)); }
     void operator()(const CurveTo& step) const {
-        cairo_curve_to(context, points(step.control1.x), points(step.control1.y), points(step.control2.x),
-                       points(step.control2.y), points(step.to.x), points(step.to.y));
+        cairo_curve_to(context, unit(step.control1.x), unit(step.control1.y), unit(step.control2.x),
+                       unit(step.control2.y), unit(step.to.x), unit(step.to.y));
     }
     void operator()(const ClosePath& /*step*/) const { cairo_close_path(context); }
 };
 
-void trace(cairo_t* context, const Path& path) {
+double exact_points(Length length) {
+    return length.in_pt();
+}
+
+void trace(cairo_t* context, const Path& path, double (*unit)(Length)) {
     cairo_new_path(context);
     for (const auto& step : path)
-        std::visit(PathTracer{context}, step);
+        std::visit(PathTracer{context, unit}, step);
+}
+
+// Moved by less than a dot, so that the path's first point lies on a whole one of the page.
+void trace_on_dots(cairo_t* context, const FillPath& fill) {
+    const auto* first = fill.path.empty() ? nullptr : std::get_if<MoveTo>(&fill.path.front());
+    if (first == nullptr) return;
+    cairo_matrix_t m{};
+    cairo_get_matrix(context, &m);
+    double x = first->to.x.in_pt();
+    double y = first->to.y.in_pt();
+    cairo_matrix_transform_point(&m, &x, &y);
+    const double dot = fill.dot.in_pt() * std::hypot(m.xx, m.yx); // as the page has it
+    m.x0 += std::round(x / dot) * dot - x;
+    m.y0 += std::round(y / dot) * dot - y;
+    cairo_save(context);
+    cairo_set_matrix(context, &m);
+    trace(context, fill.path, exact_points);
+    cairo_restore(context);
 }
 
 void set_colour(cairo_t* context, Rgb colour) {
@@ -82,7 +105,7 @@ void Player::draw(cairo_t* context, const DisplayList& list) {
 
 void Player::draw_item(cairo_t* context, const FillPath& fill) {
     set_colour(context, fill.colour);
-    trace(context, fill.path);
+    fill.dot > Length{} ? trace_on_dots(context, fill) : trace(context, fill.path, points);
     cairo_fill(context);
 }
 
@@ -93,7 +116,7 @@ void Player::draw_item(cairo_t* context, const StrokePath& stroke) {
     for (const Length length : stroke.dash)
         dash.push_back(points(length));
     cairo_set_dash(context, dash.data(), static_cast<int>(dash.size()), 0);
-    trace(context, stroke.path);
+    trace(context, stroke.path, points);
     if (stroke.round) set_ends(context, true);
     cairo_stroke(context);
     if (stroke.round) set_ends(context, false);
@@ -131,21 +154,56 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
     if (draw.turn != 0) cairo_restore(context);
 }
 
-void Player::draw_item(cairo_t* context, const DrawPicture& picture) {
-    cairo_surface_t* image = pictures_.picture(picture.file, picture.grey);
-    const double width = cairo_image_surface_get_width(image);
-    const double height = cairo_image_surface_get_height(image);
-    const Point middle = picture.rect.centre();
-    const double scale = std::min(picture.rect.size.width.in_pt() / width, picture.rect.size.height.in_pt() / height);
+// As large as fits in its rectangle, in the middle; drawn from the origin.
+void Player::draw_item(cairo_t* context, const DrawPicture& draw) {
+    const double shape = draw.picture.shape;
+    const double width = std::min(draw.rect.size.width.in_pt(), draw.rect.size.height.in_pt() * shape);
+    const double height = width / shape;
+    const Point middle = draw.rect.centre();
     cairo_save(context);
-    cairo_translate(context, points(middle.x) - width * scale / 2, points(middle.y) - height * scale / 2);
-    cairo_scale(context, scale, scale);
-    cairo_set_source_surface(context, image, 0, 0);
-    // Edge pixels count to the edge instead of fading out beyond it.
-    cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
-    cairo_rectangle(context, 0, 0, width, height);
-    cairo_fill(context);
+    cairo_translate(context, points(middle.x) - width / 2, points(middle.y) - height / 2);
+    if (draw.picture.kind == PictureKind::svg) {
+        draw_drawing(context, draw, width, height);
+    } else {
+        draw_pixels(context, draw, width, height);
+    }
     cairo_restore(context);
+}
+
+void Player::draw_pixels(cairo_t* context, const DrawPicture& draw, double width, double height) {
+    const Pictures::Form unmixed = medium_ == Medium::pdf ? Pictures::Form::packed : Pictures::Form::pixels;
+    cairo_surface_t* image = pictures_.picture(draw.picture, draw.grey ? Pictures::Form::grey : unmixed);
+    const Pixels pixels = seen(draw.picture);
+    const cairo_matrix_t turn = upright(draw.picture);
+    cairo_scale(context, width / pixels.across, height / pixels.down);
+    cairo_transform(context, &turn);
+    paint_image(context, image);
+}
+
+// A drawing in colours becomes pixels where it must be grey; one in black, white and greys stays as it is.
+void Player::draw_drawing(cairo_t* context, const DrawPicture& draw, double width, double height) {
+    const std::string& file = draw.picture.file;
+    if (draw.grey && drawings_.is_coloured(file, draw.picture.shape)) {
+        cairo_surface_t* image = drawings_.in_grey(file, width, height);
+        cairo_scale(context, width / cairo_image_surface_get_width(image),
+                    height / cairo_image_surface_get_height(image));
+        paint_image(context, image);
+    } else if (medium_ == Medium::pdf) {
+        const double scale = height / Drawings::recorded_height;
+        cairo_scale(context, scale, scale);
+        cairo_set_source_surface(context, drawings_.recording(file, draw.picture.shape), 0, 0);
+        cairo_paint(context);
+    } else {
+        drawings_.draw(context, file, width, height);
+    }
+}
+
+void Player::paint_image(cairo_t* context, cairo_surface_t* image) {
+    cairo_set_source_surface(context, image, 0, 0);
+    // Edge pixels count to the edge instead of fading out beyond it, as they do in a PDF anyway.
+    if (medium_ != Medium::pdf) cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
+    cairo_rectangle(context, 0, 0, cairo_image_surface_get_width(image), cairo_image_surface_get_height(image));
+    cairo_fill(context);
 }
 
 void Player::draw_item(cairo_t* context, const Group& group) {
@@ -155,7 +213,7 @@ void Player::draw_item(cairo_t* context, const Group& group) {
     cairo_save(context);
     cairo_transform(context, &matrix);
     if (group.clip) {
-        trace(context, *group.clip);
+        trace(context, *group.clip, points);
         cairo_clip(context);
     }
     if (cairo_surface_t* form = form_of(group)) {

@@ -3,6 +3,7 @@
 
 #include "display/display_list.h"
 #include "paint/cairo_handles.h"
+#include "paint/drawings.h"
 #include "paint/font_faces.h"
 #include "paint/forms.h"
 #include "paint/pictures.h"
@@ -25,7 +26,10 @@ class Player {
     void draw_item(cairo_t* context, const FillPath& fill);
     void draw_item(cairo_t* context, const StrokePath& stroke);
     void draw_item(cairo_t* context, const DrawRun& draw);
-    void draw_item(cairo_t* context, const DrawPicture& picture);
+    void draw_item(cairo_t* context, const DrawPicture& draw);
+    void draw_pixels(cairo_t* context, const DrawPicture& draw, double width, double height);
+    void draw_drawing(cairo_t* context, const DrawPicture& draw, double width, double height);
+    void paint_image(cairo_t* context, cairo_surface_t* image);
     void draw_item(cairo_t* context, const Group& group);
     void draw_item(cairo_t* context, const BeginTag& begin);
     void draw_item(cairo_t* context, const EndTag& end);
@@ -39,6 +43,7 @@ class Player {
     Forms forms_;
     FontFaces faces_;
     Pictures pictures_;
+    Drawings drawings_;
     std::vector<cairo_glyph_t> glyphs_; // kept for its memory
     std::vector<cairo_text_cluster_t> clusters_;
 };

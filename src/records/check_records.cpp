@@ -1,5 +1,7 @@
 #include "records/check_records.h"
 
+#include "records/article_numbers.h"
+
 #include "base/nearest.h"
 #include "base/words.h"
 
@@ -229,6 +231,7 @@ void check_records(Records& records, const Unread& unread, Diagnostics& diagnost
         for (const RecipeLine& line : lot.recipe.lines)
             check_recipe_line(line, dyes, jars, diagnostics);
     }
+    warn_of_shared_numbers(records, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -24,6 +24,7 @@ std::optional<Swatch> read_swatch(const Node& node, Diagnostics& diagnostics) {
     swatch.colour = optional_field(fields, "colour", read_colour);
     swatch.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(swatch.colour_source);
     swatch.dyed = optional_field(fields, "dyed", read_date);
+    swatch.picture = optional_field(fields, "picture", read_picture_name);
     swatch.notes = optional_field(fields, "notes", read_notes);
     fields.ignore("private notes");
     fields.refuse_the_rest();

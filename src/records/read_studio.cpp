@@ -1,5 +1,6 @@
 #include "records/read_items.h"
 
+#include "base/web_address.h"
 #include "records/read_fields.h"
 #include "records/read_hazards.h"
 #include "records/read_values.h"
@@ -56,6 +57,29 @@ std::optional<LotForm> read_lot_form(const Node& node, const std::string& what, 
     return std::nullopt;
 }
 
+// What a lot's id is put behind: it must end where a new part of the address begins.
+std::optional<std::string> read_link(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto text = read_word(node, what, diagnostics);
+    if (!text) return std::nullopt;
+    const bool has_scheme = text->find("://") != std::string::npos;
+    const std::string address = has_scheme ? *text : "https://" + *text;
+    if (!is_web_address(address)) {
+        diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " is not a web address",
+                          "write the page that your codes shall lead to, as in link: https://quillmoor.example/lot/");
+        return std::nullopt;
+    }
+    if (!has_scheme) {
+        diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " does not begin with https://",
+                          "a phone opens whole addresses only: write link: " + address);
+        return std::nullopt;
+    }
+    const bool has_path = address.find('/', address.find("://") + 3) != std::string::npos;
+    if (has_path && std::string_view{"/=?#-_"}.find(address.back()) != std::string_view::npos) return address;
+    diagnostics.error(node.spot, in_quotes(shortened(*text, 40)) + " does not end where a lot’s id can follow",
+                      "the id is put right behind it: write link: " + address + "/");
+    return std::nullopt;
+}
+
 } // namespace
 
 Studio read_studio(const Node& node, Diagnostics& diagnostics) {
@@ -89,11 +113,15 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
                                       {"by hand", Backs::by_hand},
                                       {"by hand reversed", Backs::by_hand_reversed}});
     studio.backs = optional_field(fields, "backs", backs);
+    studio.link = optional_field(fields, "link", read_link);
+    const auto resolution = within(read_resolution, {72, 2400});
+    if (const auto dots = optional_field(fields, "resolution", resolution)) studio.dot = inches(1) / *dots;
     const std::string first = studio.language ? lower_case(studio.language->value) : "en";
     if (studio.second_language && lower_case(studio.second_language->value) == first) {
         diagnostics.warning(studio.second_language->spot, "the second language is the first one too",
                             "tags would say the same thing twice: write another language, or delete the line");
     }
+    studio.logo = optional_field(fields, "logo", read_picture_name);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
         studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());

@@ -247,6 +247,12 @@ std::optional<ColourSource> read_colour_source(const Node& node, const std::stri
         diagnostics);
 }
 
+std::optional<RecordedPicture> read_picture_name(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const auto name = read_text(node, what, diagnostics);
+    if (!name) return std::nullopt;
+    return RecordedPicture{{*name, node.spot}, std::nullopt};
+}
+
 std::optional<Density> read_bulk_density(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     return read_density(node, what, {grams_per_millilitre(0.05), grams_per_millilitre(5)}, diagnostics);
 }

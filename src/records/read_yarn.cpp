@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/plain_figures.h"
+#include "records/article_numbers.h"
 #include "records/fibre_shares.h"
 #include "records/read_fields.h"
 #include "records/read_price.h"
@@ -193,6 +194,7 @@ std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     const auto sources = one_of<CareSource>({{"mill", CareSource::mill}, {"own test", CareSource::own_test}});
     base.care_source = optional_field(fields, "care from", sources);
     base.notes = optional_field(fields, "notes", read_notes);
+    base.numbers = read_article_numbers(fields);
     fields.ignore("private notes");
     fields.refuse_the_rest();
     if (!id) return std::nullopt;
@@ -221,7 +223,9 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
         lot.dyes = read_references(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
     lot.recipe = read_recipe(fields);
     lot.alternate = optional_field(fields, "alternate", read_yes_no).value_or(lot.alternate);
+    lot.picture = optional_field(fields, "picture", read_picture_name);
     lot.notes = optional_field(fields, "notes", read_notes);
+    lot.numbers = read_article_numbers(fields);
     fields.ignore("customer");
     fields.ignore("private notes");
     fields.refuse_the_rest();

@@ -7,6 +7,7 @@
 #include "base/length.h"
 #include "base/quantity.h"
 #include "base/spot.h"
+#include "pictures/picture_file.h"
 #include "records/care.h"
 #include "records/girth.h"
 #include "records/lot_form.h"
@@ -45,6 +46,12 @@ enum class CareSource { mill, own_test };
 enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
 
+// A picture beside the records. What it is of stands in the file, which read_pictures looks into.
+struct RecordedPicture {
+    Sourced<std::string> name; // of the file, as written
+    std::optional<PictureFile> file;
+};
+
 struct Studio {
     std::string name;
     std::string tagline;              // printed under the name where a layout asks for it
@@ -61,6 +68,9 @@ struct Studio {
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
+    std::optional<RecordedPicture> logo;
+    std::optional<std::string> link;                     // codes to scan lead there, with a lot's id behind it
+    Length dot = inches(1) / 300;                        // of her printer
     Spot spot;
 };
 
@@ -70,6 +80,7 @@ struct Swatch {
     std::optional<Sourced<RecordedColour>> colour; // none: dyed, but no colour taken
     ColourSource colour_source = ColourSource::eye;
     std::optional<RecordedDate> dyed;
+    std::optional<RecordedPicture> picture; // a photograph of it
     std::optional<std::string> notes;
     Spot spot;
 };
@@ -204,6 +215,12 @@ struct SkeinSize {
     SkeinFigure<Length> length;
 };
 
+// What tills know a thing by: digits whose check digit is right.
+struct ArticleNumbers {
+    std::optional<Sourced<std::string>> ean; // 13
+    std::optional<Sourced<std::string>> upc; // 12
+};
+
 struct Base {
     Id id;
     std::string name;
@@ -223,6 +240,7 @@ struct Base {
     std::optional<CareSource> care_source;
     Spot care_spot; // the base's own where no care is recorded
     std::optional<std::string> notes;
+    ArticleNumbers numbers = {};
     Spot spot;
 };
 
@@ -246,10 +264,12 @@ struct Lot {
     std::optional<Price> price; // none: the tag has an empty price box
     std::optional<Sourced<RecordedColour>> colour;
     ColourSource colour_source = ColourSource::eye;
-    std::vector<Id> dyes;   // used in it, where recorded, beside those of the recipe
-    Recipe recipe;          // every part of it may be missing
-    bool alternate = false; // tell the knitter to alternate skeins
+    std::vector<Id> dyes;                   // used in it, where recorded, beside those of the recipe
+    Recipe recipe;                          // every part of it may be missing
+    bool alternate = false;                 // tell the knitter to alternate skeins
+    std::optional<RecordedPicture> picture; // a photograph of its yarn
     std::optional<std::string> notes;
+    ArticleNumbers numbers = {}; // its own, before those of its base
     Spot spot;
 };
 

@@ -1,58 +1,21 @@
 #include "sheets/impose.h"
 
-#include "base/overloaded.h"
-#include "display/bend.h"
+#include "sheets/cut_lines.h"
+#include "sheets/outline.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
 
 #include <algorithm>
 #include <array>
 #include <utility>
-#include <variant>
 
 namespace dyeleaf {
 
 namespace {
 
-constexpr Length mark_width = pt(0.25);
+constexpr Length mark_width = cut_line_width;
 constexpr Rgb mark_colour = {};
 constexpr Rgb outline_colour = {0.6, 0.6, 0.6}; // 40 % grey: seen while cutting, not missed where the knife strays
-
-Path ellipse_path(Rect rect) {
-    const auto stretched = [&](Point p) {
-        return rect.centre() + Point{p.x * (rect.size.width / mm(2)), p.y * (rect.size.height / mm(2))};
-    };
-    Path path = circle_path({}, mm(1));
-    for (auto& step : path) {
-        std::visit(Overloaded{[&](MoveTo& move) { move.to = stretched(move.to); },
-                              [&](LineTo& line) { line.to = stretched(line.to); },
-                              [&](CurveTo& curve) {
-                                  curve = {stretched(curve.control1), stretched(curve.control2), stretched(curve.to)};
-                              },
-                              [](ClosePath&) {}},
-                   step);
-    }
-    return path;
-}
-
-Path clipped_path(Rect rect, Length clipped) {
-    return {MoveTo{{rect.left() + clipped, rect.top()}},
-            LineTo{{rect.right() - clipped, rect.top()}},
-            LineTo{{rect.right(), rect.top() + clipped}},
-            LineTo{{rect.right(), rect.bottom()}},
-            LineTo{{rect.left(), rect.bottom()}},
-            LineTo{{rect.left(), rect.top() + clipped}},
-            ClosePath{}};
-}
-
-// Everything of a label that may be seen: its trim and the bleed around it, in the label's own coordinates.
-Path visible_part(const Trim& trim, Length bleed) {
-    if (trim.sector) return bend(rounded_path(grown({{}, trim.sector->flat()}, bleed), trim.corner), *trim.sector);
-    const Rect rect = grown({{}, trim.size}, bleed);
-    if (trim.round) return ellipse_path(rect);
-    if (trim.clipped > Length{}) return clipped_path(rect, trim.clipped);
-    return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
-}
 
 struct Mark {
     Point from, to;
@@ -85,12 +48,12 @@ Rect inked(const Mark& mark) {
     return grown({least, {most.x - least.x, most.y - least.y}}, mark_width / 2);
 }
 
-// A knife or scissors can follow this one only along its whole line, on whatever stock.
-DisplayItem bent_outline(const Trim& trim, Point origin) {
+// What no straight cut follows; a sector shows it on whatever stock.
+DisplayItem whole_outline(const Trim& trim, const Transform& place) {
     auto outline = std::make_shared<DisplayList>();
     outline->size = trim.size;
     outline->items.emplace_back(StrokePath{visible_part(trim, {}), outline_colour, mark_width, {}});
-    return Group{std::move(outline), Transform::move(origin), std::nullopt};
+    return Group{std::move(outline), place, std::nullopt};
 }
 
 void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
@@ -101,15 +64,6 @@ void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const s
         const bool bleeds = bleed_on(stock, trims[i]) > marks.offset;
         if (trims[i].round && !stock.page_per_label)
             sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
-        if (const Length clipped = trims[i].clipped; clipped > Length{} && !stock.page_per_label) {
-            const Rect& place = places[i];
-            for (const auto& [corner, inward] :
-                 {std::pair{place.origin, clipped}, std::pair{Point{place.right(), place.top()}, -clipped}})
-                sheet.items.emplace_back(StrokePath{line_path(corner + Point{{}, clipped}, corner + Point{inward, {}}),
-                                                    outline_colour,
-                                                    mark_width,
-                                                    {}});
-        }
         for (const Mark& mark : trims[i].round ? centre_marks(places[i], marks) : corner_marks(places[i], marks)) {
             const auto lies_on = [&](const Rect& place) { return overlap(inked(mark), place); };
             if (std::ranges::any_of(places, lies_on)) continue;
@@ -121,23 +75,66 @@ void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const s
     }
 }
 
+// Right across the sheet where all labels are alike; lines of different ones would only be taken for one another.
+void draw_full_lines(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
+                     const Stock& stock) {
+    const Rect room = stock.roll ? Rect{{}, sheet.size} : lines_room(sheet.size, stock);
+    const bool alike = std::ranges::all_of(places, [&](const Rect& place) {
+        return near(place.size.width, places[0].size.width) && near(place.size.height, places[0].size.height);
+    });
+    std::vector<Rect> straight;
+    std::vector<Rect> areas;
+    std::vector<Rect> inked;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        inked.push_back(grown(places[i], bleed_on(stock, trims[i])));
+        if (trims[i].round) {
+            sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
+        } else if (!trims[i].sector) {
+            straight.push_back(places[i]);
+            areas.push_back(alike ? room : grown(places[i], stock.gap / 2));
+        }
+    }
+    for (const CutLine& line : full_cut_lines(straight, areas, inked))
+        sheet.items.emplace_back(StrokePath{line_path(line.from, line.to), outline_colour, cut_line_width, {}});
+}
+
+void draw_single_cuts(DisplayList& sheet, const std::vector<Rect>& places, const Stock& stock) {
+    const CutMarks marks = cut_marks(stock);
+    for (const CutLine& line : shared_cut_marks(places, marks.offset, marks.length))
+        sheet.items.emplace_back(StrokePath{line_path(line.from, line.to), mark_colour, cut_line_width, {}});
+}
+
+void draw_cuts(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
+               const Stock& stock) {
+    if (stock.roll || stock.cut == Cut::full_lines) return draw_full_lines(sheet, places, trims, stock);
+    if (stock.cut == Cut::single_cuts) return draw_single_cuts(sheet, places, stock);
+    draw_cut_marks(sheet, places, trims, stock);
+}
+
+// Pages for a press are marked on both sides; sheets are cut with their fronts up, and so is a roll.
+bool shows_cuts(const Stock& stock, Side side) {
+    if (stock.page_per_label && !stock.roll) return stock.page_marks;
+    const bool ready_cut = stock.cells || (stock.roll && stock.roll->length);
+    return !ready_cut && side == Side::front;
+}
+
 } // namespace
 
 DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_ptr<const DisplayList>>& lists,
                           const std::vector<Trim>& trims, const Stock& stock, Side side, const DisplayList& caption) {
     const auto seen = [&](Rect rect) { return seen_on(side, rect, plan.paper); };
-    const Turn turn = side == Side::back_of_pad ? Turn::half : Turn::none;
     DisplayList sheet{plan.paper, {}};
     std::vector<Rect> places;
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
-        places.push_back(seen({plan.slots[i].origin, trims[i].size}));
+        places.push_back(seen(place_of(plan.slots[i], trims[i])));
+        const Turn turn = seen_on(side, plan.slots[i].turn);
         sheet.items.emplace_back(Group{lists[i], Transform::move(places[i].origin).after(turned(turn, trims[i].size)),
                                        visible_part(trims[i], bleed_on(stock, trims[i])), true});
     }
-    const bool is_cut_here = !stock.cells && side == Side::front;
-    if (stock.page_per_label ? stock.page_marks : is_cut_here) draw_cut_marks(sheet, places, trims, stock);
-    for (std::size_t i = 0; i < places.size() && side == Side::front; ++i) {
-        if (trims[i].sector) sheet.items.push_back(bent_outline(trims[i], places[i].origin));
+    if (shows_cuts(stock, side)) draw_cuts(sheet, places, trims, stock);
+    for (std::size_t i = 0; i < plan.slots.size() && side == Side::front; ++i) {
+        if (trims[i].sector || (trims[i].clipped > Length{} && shows_cuts(stock, side)))
+            sheet.items.push_back(whole_outline(trims[i], std::get<Group>(sheet.items[i]).transform));
     }
     if (stock.page_per_label) return sheet;
 

@@ -25,9 +25,10 @@ struct Trim {
 };
 
 struct Slot {
-    std::size_t label = 0; // which of the labels
-    Point origin;          // top left corner of its trim on the sheet
-    int number = 1;        // of the place, row by row from 1: of the cell where there are cells
+    std::size_t label = 0;  // which of the labels
+    Point origin;           // top left corner of its trim on the sheet, as it lies there
+    int number = 1;         // of the place, row by row from 1: of the cell where there are cells
+    Turn turn = Turn::none; // of the label, clockwise: where it fits a roll only on its side
 };
 struct SheetPlan {
     Size paper; // as it lies before the reader
@@ -35,16 +36,17 @@ struct SheetPlan {
 };
 
 struct ImposeOptions {
-    std::vector<int> copies; // of each label, one after the other; empty: one of each
-    std::set<int> used;      // cells of the first sheet that are used up, row by row from 1
-    bool piles = false;      // each place takes consecutive labels down through the sheets
+    std::vector<int> copies;             // of each label, one after the other; empty: one of each
+    std::set<int> used;                  // cells of the first sheet that are used up, row by row from 1
+    bool piles = false;                  // each place takes consecutive labels down through the sheets
+    std::vector<std::string> names = {}; // of each label's record, for complaints about some of them; empty: none
 };
 
 // Where each label goes, in reading order. Plain card is filled in rows, the sheet upright or on its side, whichever
 // takes more; room is kept for the test line. In piles, the sheets are cut as one pile, and the small piles laid on one
-// another in reading order hold the labels in theirs. A label that is too large for the stock or its cells, a used cell
-// that is not there, a first sheet without a free cell, and piles of different sizes are errors (`at` is where the
-// stock was asked for).
+// another in reading order hold the labels in theirs. A label that is too large for the stock or its pouch or does not
+// go into its cells whole, a used cell that is not there, a first sheet without a free cell, and piles or single cuts
+// of different sizes are errors (`at` is where the stock was asked for).
 std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock& stock, const ImposeOptions& options,
                                    const Spot& at, Diagnostics& diagnostics);
 
@@ -52,9 +54,10 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
 // pad, bottom edge to top. Either way each label, cut out, turns over like a page.
 enum class Side { front, back, back_of_pad };
 
-// One side of a sheet: the labels clipped to trim and bleed, cut marks beside plain card, the 100 mm test line and
-// `caption` outside every trim. `lists[i]` belongs to `plan.slots[i]`. Backs have no cut marks: a back may land 2 mm
-// off its front (common practice), and marks that close would stand on it; sheets are cut with their fronts up.
+// One side of a sheet: the labels clipped to trim and bleed, marks or lines beside plain card to cut along, the 100 mm
+// test line and `caption` outside every trim. `lists[i]` belongs to `plan.slots[i]`. Backs have no cut marks: a back
+// may land 2 mm off its front (common practice), and marks that close would stand on it; sheets are cut with their
+// fronts up.
 DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_ptr<const DisplayList>>& lists,
                           const std::vector<Trim>& trims, const Stock& stock, Side side, const DisplayList& caption);
 

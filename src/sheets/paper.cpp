@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace dyeleaf {
 
@@ -33,22 +34,43 @@ constexpr std::array papers = {
     Paper{"ID-1", {mm(85.60), mm(53.98)}},
 };
 
-} // namespace
+// No standard is known to us; common sizes, from memory.
+constexpr std::array pouches = {
+    Paper{"A3", {mm(303), mm(426)}}, Paper{"A4", {mm(216), mm(303)}}, Paper{"A5", {mm(154), mm(216)}},
+    Paper{"A6", {mm(111), mm(154)}}, Paper{"A7", {mm(80), mm(111)}},  Paper{"Letter", {inches(9), inches(11.5)}},
+};
 
-std::optional<Size> find_paper(std::string_view name) {
+std::optional<Size> find_named(std::span<const Paper> all, std::string_view name) {
     const std::string wanted = lower_case(name);
-    const auto found =
-        std::ranges::find_if(papers, [&](const Paper& paper) { return lower_case(paper.name) == wanted; });
-    if (found == papers.end()) return std::nullopt;
+    const auto found = std::ranges::find_if(all, [&](const Paper& one) { return lower_case(one.name) == wanted; });
+    if (found == all.end()) return std::nullopt;
     return found->size;
 }
 
-std::vector<std::string> paper_names() {
+std::vector<std::string> names_of(std::span<const Paper> all) {
     std::vector<std::string> names;
-    names.reserve(papers.size());
-    for (const Paper& paper : papers)
-        names.emplace_back(paper.name);
+    names.reserve(all.size());
+    for (const Paper& one : all)
+        names.emplace_back(one.name);
     return names;
+}
+
+} // namespace
+
+std::optional<Size> find_paper(std::string_view name) {
+    return find_named(papers, name);
+}
+
+std::vector<std::string> paper_names() {
+    return names_of(papers);
+}
+
+std::optional<Size> find_pouch(std::string_view name) {
+    return find_named(pouches, name);
+}
+
+std::vector<std::string> pouch_names() {
+    return names_of(pouches);
 }
 
 std::string measures(Size size) {

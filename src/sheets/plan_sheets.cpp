@@ -1,25 +1,20 @@
 #include "sheets/impose.h"
 
 #include "base/words.h"
+#include "sheets/cell_fit.h"
+#include "sheets/pouch.h"
+#include "sheets/refusal.h"
+#include "sheets/roll.h"
 #include "sheets/sheet_geometry.h"
 #include "sheets/test_line.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace dyeleaf {
 
 namespace {
-
-// Kept free along the bottom of plain card for the test line and the caption under it.
-constexpr Length test_strip = mm(9);
-
-std::string in_words(const Trim& trim) {
-    if (trim.sector) return measures(trim.size) + " round its arc";
-    if (!trim.round) return measures(trim.size);
-    return near(trim.size.width, trim.size.height) ? to_string(trim.size.width) + " round"
-                                                   : measures(trim.size) + " oval";
-}
 
 // The outline of each slot's label.
 std::vector<Trim> trims_of(const SheetPlan& plan, const std::vector<Trim>& labels) {
@@ -78,26 +73,6 @@ std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std
 
 // Ready-cut cells.
 
-// A label may be smaller than its cell; it lies in the middle then.
-bool match_cells(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
-    constexpr Length play = mm(0.5);
-    const CellGrid& grid = *stock.cells;
-    const Trim cell{grid.cell, grid.round, {}, {}};
-    bool all_match = true;
-    for (const Trim& label : labels) {
-        const bool fits_in = fits(label.size.width, cell.size.width + play) &&
-                             fits(label.size.height, cell.size.height + play) && (label.round || !cell.round);
-        if (fits_in) continue;
-        all_match = false;
-        diagnostics.error(at,
-                          "the label is " + in_words(label) + ", but the cells of the stock " + in_quotes(stock.name) +
-                              " are " + in_words(cell),
-                          "choose plain card or a stock with cells that hold it (`dyeleaf stocks` lists them), or "
-                          "change the size in the layout");
-    }
-    return all_match;
-}
-
 // Whether every used cell is on the sheet, and not every one is used.
 bool leaves_room(const std::set<int>& used, int cells, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
     if (used.empty()) return true;
@@ -115,12 +90,15 @@ bool leaves_room(const std::set<int>& used, int cells, const Stock& stock, const
     return false;
 }
 
+// A label may be smaller than its cell; it lies in the middle then.
 std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                  const Stock& stock, const std::set<int>& used, const Spot& at,
+                                  const Stock& stock, const ImposeOptions& options, const Spot& at,
                                   Diagnostics& diagnostics) {
     const std::vector<Rect> cells = cell_rects(*stock.cells);
-    const bool sound = match_cells(labels, stock, at, diagnostics);
-    if (!leaves_room(used, static_cast<int>(cells.size()), stock, at, diagnostics) || !sound) return {};
+    const std::set<int>& used = options.used;
+    const auto refusal = [&](const Trim& label) { return refusal_by_cell(label, stock); };
+    const bool wrong = complain_of_refused(labels, options.names, refusal, at, diagnostics);
+    if (!leaves_room(used, static_cast<int>(cells.size()), stock, at, diagnostics) || wrong) return {};
     std::vector<SheetPlan> sheets;
     for (auto label = order.begin(); label != order.end();) {
         const bool is_first = sheets.empty();
@@ -140,12 +118,6 @@ std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::ve
 
 bool holds(Size room, Size label) {
     return fits(label.width, room.width) && fits(label.height, room.height);
-}
-
-// Where labels may lie on plain card of this paper.
-Rect room_on(Size paper, const Stock& stock) {
-    const Rect printable = shrunk({{}, paper}, Insets::all(stock.margin));
-    return shrunk(printable, {{}, {}, test_strip, {}});
 }
 
 struct Row {
@@ -171,7 +143,7 @@ std::vector<Row> fill_rows(const std::vector<Trim>& labels, const std::vector<st
 // pile of sheets can be cut at once; where there is room at the top it is left for the cut marks.
 std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order, Size paper,
                                  const Stock& stock) {
-    const Rect room = room_on(paper, stock);
+    const Rect room = card_room(paper, stock);
     std::vector<SheetPlan> sheets;
     Size block; // of the widest and of the tallest sheet
     Length y;
@@ -186,8 +158,9 @@ std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vec
         block = {larger(block.width, row.size.width), larger(block.height, y + row.size.height)};
         y += row.size.height + stock.gap;
     }
-    const Point corner = room.origin + Point{(room.size.width - block.width) / 2,
-                                             smaller(cut_marks(stock).reach(), room.size.height - block.height)};
+    const Length for_marks = stock.cut == Cut::corner_marks ? cut_marks(stock).reach() : Length{};
+    const Point corner =
+        room.origin + Point{(room.size.width - block.width) / 2, smaller(for_marks, room.size.height - block.height)};
     for (SheetPlan& sheet : sheets) {
         for (Slot& slot : sheet.slots)
             slot.origin = slot.origin + corner;
@@ -196,22 +169,17 @@ std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vec
 }
 
 void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>& ways, const Stock& stock,
-                        const Spot& at, Diagnostics& diagnostics) {
-    const auto fits_somehow = [&](const Trim& label) {
-        return std::ranges::any_of(ways, [&](Size paper) { return holds(room_on(paper, stock).size, label.size); });
+                        const std::vector<std::string>& names, const Spot& at, Diagnostics& diagnostics) {
+    std::string largest = measures(card_room(ways.front(), stock).size);
+    if (ways.size() > 1) largest += ", or " + measures(card_room(ways.back(), stock).size) + " with the sheet turned";
+    const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
+        const auto takes = [&](Size paper) { return holds(card_room(paper, stock).size, label.size); };
+        if (std::ranges::any_of(ways, takes)) return std::nullopt;
+        return Refusal{"the label is " + in_words(label) + "; " + in_quotes(stock.name) + " takes at most " + largest,
+                       "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
+                       "stocks` lists them); one with `page per label: yes` takes any size"};
     };
-    std::string largest = measures(room_on(ways.front(), stock).size);
-    if (ways.size() > 1) largest += ", or " + measures(room_on(ways.back(), stock).size) + " with the sheet turned";
-    bool explained = false;
-    for (const Trim& label : labels) {
-        if (fits_somehow(label)) continue;
-        explained = true;
-        diagnostics.error(
-            at, "the label is " + in_words(label) + "; " + in_quotes(stock.name) + " takes at most " + largest,
-            "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
-            "stocks` lists them); one with `page per label: yes` takes any size");
-    }
-    if (explained) return;
+    if (complain_of_refused(labels, names, refusal, at, diagnostics)) return;
     diagnostics.error(at,
                       "some labels fit " + in_quotes(stock.name) +
                           " only with the sheet upright, others only with it "
@@ -219,13 +187,40 @@ void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>
                       "print them in two goes with --only");
 }
 
+// Labels that share their cuts are alike, have straight sides, and end at the cut.
+bool may_share_cuts(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+    const std::string other = "choose a stock with corner marks, such as a4-card";
+    if (std::ranges::any_of(labels, &Trim::round)) {
+        diagnostics.error(at, "round labels cannot share a cut, and " + in_quotes(stock.name) + " has single cuts",
+                          other);
+        return false;
+    }
+    if (!are_one_size(labels)) {
+        diagnostics.error(
+            at, "labels of different sizes cannot share their cuts, and " + in_quotes(stock.name) + " has single cuts",
+            "print those of one size at a time with --only, or " + other);
+        return false;
+    }
+    if (std::ranges::any_of(labels, [](const Trim& label) { return label.bleed > Length{}; })) {
+        diagnostics.warning(at,
+                            "these labels have colour that runs past their edges, and " + in_quotes(stock.name) +
+                                " has one cut between neighbours: a knife that strays leaves a rim of the "
+                                "neighbour's colour",
+                            other + ", which leaves a gap between them");
+    }
+    return true;
+}
+
 std::vector<SheetPlan> cut_from_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                     const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+                                     const Stock& stock, const std::vector<std::string>& names, const Spot& at,
+                                     Diagnostics& diagnostics) {
+    if (stock.cut == Cut::single_cuts && !may_share_cuts(labels, stock, at, diagnostics)) return {};
+    if (stock.laminate && !goes_into_pouch(labels, stock, names, at, diagnostics)) return {};
     std::vector<Size> ways = {stock.paper};
     if (stock.may_turn) ways.push_back(turned_size(Turn::right, stock.paper));
 
     const auto holds_all = [&](Size paper) {
-        const Size room = room_on(paper, stock).size;
+        const Size room = card_room(paper, stock).size;
         return std::ranges::all_of(labels, [&](const Trim& label) { return holds(room, label.size); });
     };
     std::vector<SheetPlan> best;
@@ -237,7 +232,7 @@ std::vector<SheetPlan> cut_from_card(const std::vector<Trim>& labels, const std:
         best = std::move(sheets);
         possible = true;
     }
-    if (!possible) complain_too_large(labels, ways, stock, at, diagnostics);
+    if (!possible) complain_too_large(labels, ways, stock, names, at, diagnostics);
     return best;
 }
 
@@ -252,14 +247,15 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
                           "leave them away, or choose a stock with cells (`dyeleaf stocks` lists them)");
         return {};
     }
+    if (stock.roll) return along_roll(labels, order, stock, options.names, at, diagnostics);
     if (stock.page_per_label) return page_per_label(labels, order, stock);
     if (options.piles && !are_one_size(labels)) {
         diagnostics.error(at, "labels of different sizes cannot be cut as one pile",
                           "leave --piles away, or print those of one size at a time with --only");
         return {};
     }
-    std::vector<SheetPlan> sheets = stock.cells ? fill_cells(labels, order, stock, options.used, at, diagnostics)
-                                                : cut_from_card(labels, order, stock, at, diagnostics);
+    std::vector<SheetPlan> sheets = stock.cells ? fill_cells(labels, order, stock, options, at, diagnostics)
+                                                : cut_from_card(labels, order, stock, options.names, at, diagnostics);
     if (options.piles) deal_into_piles(sheets, order);
     warn_without_test_line(sheets, labels, stock, at, diagnostics);
     return sheets;

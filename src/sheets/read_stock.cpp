@@ -2,124 +2,154 @@
 
 #include "base/nearest.h"
 #include "base/words.h"
-#include "source/fields.h"
-#include "source/values.h"
+#include "sheets/read_cells.h"
+#include "sheets/read_fields.h"
 
 namespace dyeleaf {
 
 namespace {
 
 constexpr LengthRange paper_side = {mm(10), mm(2000)};
-constexpr LengthRange on_paper = {mm(0), mm(2000)};
-constexpr LengthRange cell_side = {mm(2), mm(2000)};
+constexpr LengthRange rim = {mm(0), mm(100)};
+constexpr Length usual_rim = mm(6);
 
-std::optional<Length> need_length(Fields& fields, std::string_view key, LengthRange range) {
-    const std::string name{key};
-    const Node* node = fields.need(key, name + ": 60 mm");
-    return node == nullptr ? std::nullopt : read_length(*node, name, range, fields.diagnostics());
-}
-
-// As written, or `otherwise`.
-Length take_length(Fields& fields, std::string_view key, LengthRange range, Length otherwise) {
-    const Node* node = fields.take(key);
-    if (node == nullptr) return otherwise;
-    return read_length(*node, std::string{key}, range, fields.diagnostics()).value_or(otherwise);
-}
-
-bool take_yes_no(Fields& fields, std::string_view key, bool otherwise) {
-    const Node* node = fields.take(key);
-    if (node == nullptr) return otherwise;
-    return read_yes_no(*node, std::string{key}, fields.diagnostics()).value_or(otherwise);
-}
-
-std::optional<Size> read_paper(const Node& node, Diagnostics& diagnostics) {
+// {width: 210 mm, height: 297 mm}, or a name that `find` knows.
+std::optional<Size> read_size(const Node& node, const std::string& what, std::optional<Size> (*find)(std::string_view),
+                              const std::vector<std::string>& names, Diagnostics& diagnostics) {
     if (node.kind == Node::Kind::map) {
-        Fields fields{node, "paper", diagnostics};
+        Fields fields{node, what, diagnostics};
         const auto width = need_length(fields, "width", paper_side);
         const auto height = need_length(fields, "height", paper_side);
         fields.refuse_the_rest();
         return width && height ? std::optional{Size{*width, *height}} : std::nullopt;
     }
-    const auto name = read_text(node, "paper", diagnostics);
+    const auto name = read_text(node, what, diagnostics);
     if (!name) return std::nullopt;
-    const auto size = find_paper(*name);
+    const auto size = find(*name);
     if (!size) {
-        diagnostics.error(node.spot, "there is no paper called " + in_quotes(*name),
-                          suggest(*name, paper_names()) +
-                              "; for another size write paper: {width: 210 mm, height: 297 mm}");
+        diagnostics.error(node.spot, "there is no " + what + " called " + in_quotes(*name),
+                          suggest(*name, names) + "; for another size write " + what +
+                              ": {width: 210 mm, height: 297 mm}");
     }
     return size;
 }
 
-// One direction of the grid: how many cells of which size at which pitch.
-struct Run {
-    std::string key;   // of the pitch
-    std::string edge;  // "wide", "high"
-    std::string first; // the key of where it starts
-    int count = 1;
-    Length cell, pitch, start, paper;
-};
+// The paper as it lies before the reader; nothing after an error, without which all arithmetic would be wrong as well.
+std::optional<Size> take_paper(Fields& fields) {
+    const Node* node = fields.need("paper", "paper: A4");
+    const auto paper =
+        node == nullptr ? std::nullopt : read_size(*node, "paper", find_paper, paper_names(), fields.diagnostics());
+    const bool sideways = take_yes_no(fields, "sideways", false);
+    return paper && sideways ? turned_size(Turn::right, *paper) : paper;
+}
 
-// "3 cells of 70 mm at a pitch of 72 mm from 5 mm reach 219 mm, the sheet is 210 mm wide".
-void check_run(const Run& run, const Spot& spot, Diagnostics& diagnostics) {
-    if (run.count > 1 && !fits(run.cell, run.pitch)) {
-        diagnostics.error(
-            spot,
-            "cells that are " + to_string(run.cell) + " " + run.edge + " overlap at a pitch of " + to_string(run.pitch),
-            in_quotes(run.key) + " is the distance from one cell to the next, edge to same edge: at least " +
-                to_string(run.cell));
+void read_page(Fields& fields, Stock& stock) {
+    for (const std::string_view key :
+         {"roll", "paper", "sideways", "margin", "gap", "turn", "cells", "cut", "laminate"})
+        refuse(fields, key, "the page is as large as the label");
+    stock.page_marks = take_yes_no(fields, "cut marks", false);
+}
+
+// "62 mm", or the width with the length of its labels; the width again, if it is sound.
+std::optional<Length> read_roll_width(const Node& node, Diagnostics& diagnostics, Roll& roll) {
+    std::optional<Length> width;
+    if (node.kind == Node::Kind::scalar) {
+        width = read_length(node, "roll", paper_side, diagnostics);
+    } else {
+        Fields fields{node, "roll", diagnostics};
+        width = need_length(fields, "width", paper_side);
+        if (const Node* length = fields.take("length"))
+            roll.length = read_length(*length, "length", paper_side, diagnostics);
+        fields.refuse_the_rest();
+    }
+    roll.width = width.value_or(Length{});
+    return width;
+}
+
+void read_roll(const Node& node, Fields& fields, Stock& stock) {
+    for (const std::string_view key : {"paper", "sideways", "cells", "cut", "cut marks", "laminate"})
+        refuse(fields, key, "a roll has one label a page");
+    const auto width = read_roll_width(node, fields.diagnostics(), stock.roll.emplace());
+    stock.page_per_label = true;
+    stock.margin = take_length(fields, "margin", rim, {});
+    stock.may_turn = take_yes_no(fields, "turn", true);
+    if (stock.roll->length) {
+        refuse(fields, "gap", "the labels are where they are on the roll");
+    } else {
+        stock.gap = take_length(fields, "gap", rim, {});
+    }
+    if (width && !fits(stock.margin * 2 + paper_side.least, *width)) {
+        fields.diagnostics().error(node.spot, "a roll of " + to_string(*width) + " has no room within a margin of " +
+                                                  to_string(stock.margin) + " on either side");
+    }
+}
+
+std::optional<Laminate> read_laminate(const Node& node, std::optional<Size> paper, Diagnostics& diagnostics) {
+    constexpr LengthRange film = {mm(2), mm(30)}; // below 2 mm a pouch does not seal (common practice)
+    Fields fields{node, "laminate", diagnostics};
+    const Node* named = fields.need("pouch", "pouch: A4");
+    const auto pouch =
+        named == nullptr ? std::nullopt : read_size(*named, "pouch", find_pouch, pouch_names(), diagnostics);
+    Laminate laminate{pouch.value_or(Size{}), take_length(fields, "film", film, mm(4)),
+                      take_yes_no(fields, "card per pouch", false)};
+    fields.refuse_the_rest();
+    if (!pouch) return std::nullopt;
+    const Size turned = turned_size(Turn::right, *pouch);
+    const auto holds = [&](Size size) { return fits(paper->width, size.width) && fits(paper->height, size.height); };
+    if (paper && !laminate.one_each && !holds(*pouch) && !holds(turned)) {
+        diagnostics.error(named->spot,
+                          "the pouch is " + measures(*pouch) + ", and the sheet, whose cards go into it together, is " +
+                              measures(*paper),
+                          "take a larger pouch; where each card has a pouch of its own, write card per pouch: yes");
+    }
+    return laminate;
+}
+
+// The gap as it is written; cards that share a pouch stand apart by the film of both.
+void read_gap(Fields& fields, Stock& stock) {
+    const bool share_pouch = stock.laminate && !stock.laminate->one_each;
+    const Length least = share_pouch ? stock.laminate->film * 2 : Length{};
+    if (stock.cut == Cut::single_cuts) {
+        refuse(fields, "gap", "with single cuts the labels touch");
+        if (share_pouch) {
+            fields.diagnostics().error(fields.node().spot,
+                                       "single cuts leave no room between the cards for the film round each",
+                                       "take another cut, or give each card a pouch of its own: card per pouch: yes");
+        }
         return;
     }
-    const Length end = run.start + run.pitch * (run.count - 1) + run.cell;
-    if (fits(end, run.paper)) return;
-    std::string cells = counted(run.count, "cell", "cells") + " of " + to_string(run.cell);
-    if (run.count > 1) cells += " at a pitch of " + to_string(run.pitch);
-    diagnostics.error(spot,
-                      cells + " from " + to_string(run.start) + (run.count > 1 ? " reach " : " reaches ") +
-                          to_string(end) + ", the sheet is " + to_string(run.paper) + " " + run.edge,
-                      "measure a sheet: " + in_quotes(run.first) +
-                          " is the distance from the sheet's edge to the first cell, " + in_quotes(run.key) +
-                          " from one cell to the next");
+    const Node* node = fields.take("gap");
+    stock.gap = larger(usual_rim, least);
+    if (node == nullptr) return;
+    stock.gap = read_length(*node, "gap", rim, fields.diagnostics()).value_or(stock.gap);
+    if (fits(least, stock.gap)) return;
+    fields.diagnostics().error(node->spot,
+                               "two cards with " + to_string(stock.laminate->film) + " of film round each stand 2 × " +
+                                   to_string(stock.laminate->film) + " = " + to_string(least) +
+                                   " apart, and the gap is " + to_string(stock.gap),
+                               "write gap: " + to_string(least) + ", or less film");
 }
 
-std::optional<CellGrid> read_cells(const Node& node, Size paper, Diagnostics& diagnostics) {
-    const int errors_before = diagnostics.errors();
-    Fields fields{node, "cells", diagnostics};
-    const auto count = [&](std::string_view key) {
-        const Node* one = fields.need(key, std::string{key} + ": 3");
-        return one == nullptr ? 1 : read_whole(*one, std::string{key}, {1, 200}, diagnostics).value_or(1);
-    };
-    CellGrid grid;
-    grid.columns = count("columns");
-    grid.rows = count("rows");
-    const auto width = need_length(fields, "width", cell_side);
-    const auto height = need_length(fields, "height", cell_side);
-    grid.cell = {width.value_or(Length{}), height.value_or(Length{})};
-    grid.round = take_yes_no(fields, "round", false);
-    const auto left = need_length(fields, "left", on_paper);
-    const auto top = need_length(fields, "top", on_paper);
-    grid.first = {left.value_or(Length{}), top.value_or(Length{})};
-    // A single column or row needs no pitch.
-    const auto pitch = [&](std::string_view key, int cells, Length cell) {
-        if (cells == 1) return take_length(fields, key, on_paper, cell);
-        return need_length(fields, key, on_paper).value_or(cell);
-    };
-    grid.across = pitch("across", grid.columns, grid.cell.width);
-    grid.down = pitch("down", grid.rows, grid.cell.height);
-    fields.refuse_the_rest();
-    if (diagnostics.errors() > errors_before) return std::nullopt;
-    check_run({"across", "wide", "left", grid.columns, grid.cell.width, grid.across, grid.first.x, paper.width},
-              node.spot, diagnostics);
-    check_run({"down", "high", "top", grid.rows, grid.cell.height, grid.down, grid.first.y, paper.height}, node.spot,
-              diagnostics);
-    return grid;
+void read_card(Fields& fields, std::optional<Size> paper, Stock& stock) {
+    static const std::vector<std::pair<std::string, Cut>> cuts = {
+        {"corner marks", Cut::corner_marks}, {"full lines", Cut::full_lines}, {"single cuts", Cut::single_cuts}};
+    if (const Node* cut = fields.take("cut"))
+        stock.cut = read_choice(*cut, "cut", cuts, fields.diagnostics()).value_or(Cut::corner_marks);
+    if (const Node* laminate = fields.take("laminate"))
+        stock.laminate = read_laminate(*laminate, paper, fields.diagnostics());
+    read_gap(fields, stock);
+    stock.may_turn = take_yes_no(fields, "turn", true);
 }
 
-// What has no meaning for this kind of stock would otherwise seem to work.
-void refuse(Fields& fields, std::string_view key, const std::string& why) {
-    const Node* node = fields.take(key);
-    if (node != nullptr)
-        fields.diagnostics().error(node->spot, in_quotes(key) + " says nothing here: " + why, "take it out");
+void read_sheet(Fields& fields, Stock& stock) {
+    const auto paper = take_paper(fields);
+    stock.paper = paper.value_or(Size{});
+    stock.margin = take_length(fields, "margin", rim, usual_rim);
+    const Node* cells = fields.take("cells");
+    if (cells == nullptr) return read_card(fields, paper, stock);
+    for (const std::string_view key : {"gap", "turn", "cut", "laminate"})
+        refuse(fields, key, "the cells are where they are");
+    if (paper) stock.cells = read_cells(*cells, *paper, fields.diagnostics());
 }
 
 } // namespace
@@ -133,27 +163,13 @@ std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics) {
         stock.name = read_text(*name, "stock", diagnostics).value_or("");
     if (const Node* about = fields.take("about")) stock.about = read_text(*about, "about", diagnostics).value_or("");
     stock.page_per_label = take_yes_no(fields, "page per label", false);
+    const Node* roll = stock.page_per_label ? nullptr : fields.take("roll");
     if (stock.page_per_label) {
-        for (const std::string_view key : {"paper", "sideways", "margin", "gap", "turn", "cells"})
-            refuse(fields, key, "the page is as large as the label");
-        stock.page_marks = take_yes_no(fields, "cut marks", false);
-        fields.refuse_the_rest();
-        return diagnostics.errors() > errors_before ? std::nullopt : std::optional{stock};
-    }
-    const Node* paper = fields.need("paper", "paper: A4");
-    stock.paper = (paper == nullptr ? std::nullopt : read_paper(*paper, diagnostics)).value_or(Size{});
-    if (take_yes_no(fields, "sideways", false)) stock.paper = turned_size(Turn::right, stock.paper);
-    constexpr LengthRange rim = {mm(0), mm(100)};
-    stock.margin = take_length(fields, "margin", rim, mm(6));
-    const bool paper_known = paper != nullptr && diagnostics.errors() == errors_before;
-    if (const Node* cells = fields.take("cells")) {
-        for (const std::string_view key : {"gap", "turn"})
-            refuse(fields, key, "the cells are where they are");
-        // Without a sound paper the arithmetic would be wrong as well.
-        if (paper_known) stock.cells = read_cells(*cells, stock.paper, diagnostics);
+        read_page(fields, stock);
+    } else if (roll != nullptr) {
+        read_roll(*roll, fields, stock);
     } else {
-        stock.gap = take_length(fields, "gap", rim, mm(6));
-        stock.may_turn = take_yes_no(fields, "turn", true);
+        read_sheet(fields, stock);
     }
     fields.refuse_the_rest();
     return diagnostics.errors() > errors_before ? std::nullopt : std::optional{stock};

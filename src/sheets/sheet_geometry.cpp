@@ -1,8 +1,19 @@
 #include "sheets/sheet_geometry.h"
 
+#include "sheets/roll.h"
+
 namespace dyeleaf {
 
+namespace {
+
+// Kept free along the bottom of plain card for the test line and the caption under it.
+constexpr Length test_strip = mm(9);
+
+} // namespace
+
 CutMarks cut_marks(const Stock& stock) {
+    // What runs on outside all labels must be seen beyond their bleed.
+    if (stock.cut != Cut::corner_marks) return {mm(1), mm(5)};
     // Labels that almost touch are cut from the outside in: their marks stand around the block, at full length.
     constexpr Length too_narrow = mm(2);
     if (stock.gap < too_narrow) return {mm(1), mm(3)};
@@ -18,7 +29,23 @@ Length page_rim(const Stock& stock, const Trim& trim) {
     return stock.page_marks ? page_marks(trim).reach() + mm(1) : trim.bleed;
 }
 
+Rect lines_room(Size paper, const Stock& stock) {
+    const Rect printable = shrunk({{}, paper}, Insets::all(stock.margin));
+    return shrunk(printable, {{}, {}, test_strip, {}});
+}
+
+Rect card_room(Size paper, const Stock& stock) {
+    const Rect room = lines_room(paper, stock);
+    // What is drawn outside all labels must not fall into the margin.
+    return stock.cut == Cut::corner_marks ? room : shrunk(room, Insets::all(cut_marks(stock).reach()));
+}
+
+Rect place_of(const Slot& slot, const Trim& trim) {
+    return {slot.origin, turned_size(slot.turn, trim.size)};
+}
+
 Length bleed_on(const Stock& stock, const Trim& trim) {
+    if (stock.roll) return bleed_on_roll(stock, trim);
     if (stock.page_per_label) return trim.bleed;
     Length between = stock.gap;
     if (const auto& cells = stock.cells) {
@@ -46,9 +73,18 @@ std::vector<Rect> occupied(const SheetPlan& plan, const std::vector<Trim>& trims
     std::vector<Rect> places;
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
         const Length around = larger(cut_marks(stock).reach(), bleed_on(stock, trims[i]));
-        places.push_back(grown({plan.slots[i].origin, trims[i].size}, around));
+        places.push_back(grown(place_of(plan.slots[i], trims[i]), around));
     }
     return places;
+}
+
+Turn seen_on(Side side, Turn turn) {
+    switch (side) {
+    case Side::back: return turn == Turn::right ? Turn::left : turn == Turn::left ? Turn::right : turn;
+    case Side::back_of_pad: return turn == Turn::none ? Turn::half : turn == Turn::half ? Turn::none : turn;
+    case Side::front: break;
+    }
+    return turn;
 }
 
 Rect seen_on(Side side, Rect rect, Size paper) {

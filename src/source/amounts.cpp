@@ -24,6 +24,7 @@ constexpr std::array mass_units = {Unit{"g", 1}, Unit{"mg", 0.001}, Unit{"kg", 1
 constexpr std::array volume_units = {Unit{"mL", 1}, Unit{"L", 1000}};
 constexpr std::array density_units = {Unit{"g/mL", 1}};
 constexpr std::array share_units = {Unit{"%", 1}};
+constexpr std::array resolution_units = {Unit{"dpi", 1}};
 
 // What people write for a unit, and the unit.
 constexpr std::array<std::pair<std::string_view, std::string_view>, 33> spellings = {{
@@ -215,6 +216,7 @@ const Dimension mass{"weight", mass_units};
 const Dimension volume{"volume", volume_units};
 const Dimension density{"density", density_units};
 const Dimension share{"share", share_units};
+const Dimension resolution{"resolution", resolution_units};
 } // namespace dimensions
 
 std::optional<double> read_amount(const Node& node, const std::string& what, const Dimension& dimension, Bounds bounds,

@@ -168,6 +168,11 @@ std::optional<Percent> read_percent(const Node& node, const std::string& what, R
     return value ? std::optional{percent(*value)} : std::nullopt;
 }
 
+std::optional<double> read_resolution(const Node& node, const std::string& what, Range<double> range,
+                                      Diagnostics& diagnostics) {
+    return read_quantity(node, what, dimensions::resolution, {range.least, range.most}, diagnostics);
+}
+
 bool is_imperial(const Node& node) {
     constexpr std::array units = {"in", "yd", "oz", "lb"};
     const std::string text = lower_case(trimmed(node.text));

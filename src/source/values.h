@@ -57,6 +57,10 @@ std::optional<Density> read_density(const Node& node, const std::string& what, R
 std::optional<Percent> read_percent(const Node& node, const std::string& what, Range<Percent> range,
                                     Diagnostics& diagnostics);
 
+// dpi, dots to the inch.
+std::optional<double> read_resolution(const Node& node, const std::string& what, Range<double> range,
+                                      Diagnostics& diagnostics);
+
 // Whether an amount of one of these kinds was written in in, yd, oz or lb.
 bool is_imperial(const Node& node);
 

@@ -389,6 +389,21 @@ class Render(Commands):
         result = self.render(layout="jar-lid", status=PROBLEMS)
         self.assertIn("there are no jars", result.stderr)
 
+    def test_a_code_too_large_for_its_tag_is_no_paper(self):
+        folder = self.studio(RECORDS.replace("market: none", f"market: none, link: https://quillmoor.example/{'a' * 200}/"))
+        result = self.run_it("render", "hang-tag", folder, "-o", "tags.pdf", *DAY)
+        self.assertEqual(PROBLEMS, result.returncode)
+        self.assertRegex(result.stderr, r"“26-117:1”: the code “https://quillmoor.example/a+…” needs 2\d\.\d × 2\d\.\d mm to be "
+                                        r"scanned, and its place is \d+(\.\d)? mm too narrow")
+        self.assertFalse((self.here / "tags.pdf").exists())
+
+    def test_a_wrong_digit_is_told_with_the_right_one(self):
+        folder = self.studio(RECORDS.replace("name: Plain Sock", 'name: Plain Sock\n    ean: "2000000100021"'))
+        result = self.run_it("check", folder, *DAY)
+        self.assertEqual(PROBLEMS, result.returncode)
+        self.assertIn("the last digit of “2000000100021” checks the others, and does not fit them", result.stderr)
+        self.assertIn("it would be 9, as in \"2000000100029\"", result.stderr)
+
     def test_errors_leave_the_old_file_as_it_was(self):
         folder = self.studio()
         (self.here / "out.pdf").write_text("old", encoding="utf-8")
@@ -561,6 +576,27 @@ class Overviews(Commands):
         for stock in sorted((ROOT / "layouts" / "stocks").glob("*.yaml")):
             self.assertRegex(result.stdout, rf"(?m)^  {stock.stem} ")
         self.assertIn("3 × 7 of 63.5 × 38.1 mm", result.stdout)
+        self.assertIn("2 × 7 of 99.1 × 38.1 mm, rounded", result.stdout)
+        self.assertIn("3 × 6 oval, 60 × 40 mm", result.stdout)
+        self.assertIn("roll, 62 mm", result.stdout)
+        self.assertIn("cut along full lines", result.stdout)
+        self.assertIn("cut along marks, laminated in one pouch", result.stdout)
+
+    def test_stocks_are_drawn_into_a_pdf(self):
+        self.studio()
+        result = self.expect(ALL_WELL, "stocks", "studio", "-o", "stocks.pdf")
+        self.assertRegex(result.stdout, r"^\d+ stocks on \d+ pages\nwrote stocks.pdf\n$")
+        self.assertTrue((self.here / "stocks.pdf").read_bytes().startswith(b"%PDF"))
+        wrong = self.run_it("stocks", "-o", "stocks.png")
+        self.assertEqual(WRONG_USAGE, wrong.returncode)
+        self.assertIn("stocks draws a PDF, and “stocks.png” is none: -o stocks.pdf", wrong.stderr)
+
+    def test_a_stock_with_a_mistake_is_not_drawn(self):
+        folder = self.studio()
+        (folder / "layouts" / "stocks" / "odd.yaml").write_text("stock: odd\npapr: A4\n", encoding="utf-8")
+        result = self.expect(PROBLEMS, "stocks", "studio", "-o", "stocks.pdf")
+        self.assertIn("layouts/stocks/odd.yaml:", result.stderr)
+        self.assertFalse((self.here / "stocks.pdf").exists())
 
 
 class NextLot(Commands):
@@ -638,6 +674,66 @@ class DataFolder(Commands):
         (share / "layouts" / "stocks" / "only-here.yaml").write_text("stock: only-here\npaper: A4\n", encoding="utf-8")
         result = subprocess.run([program, "stocks"], capture_output=True, text=True, check=True)
         self.assertIn("only-here", result.stdout)
+
+    def picture_studio(self, key="", picture=b"", name="moor.jpg"):
+        folder = self.studio(RECORDS.replace("market: none", "market: none" + key))
+        if picture:
+            (folder / name).write_bytes(picture)
+        return folder
+
+    def test_a_logo_that_is_not_there(self):
+        self.picture_studio(", logo: moon.svg", b"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'/>", "moor.svg")
+        for command in (("check", "studio"), ("render", "small", "studio", "-o", "out.pdf")):
+            self.assertEqual(
+                "studio/records.yaml:2:58: error: there is no picture called “moon.svg” beside this file\n"
+                "  2 | studio: {name: Quillmoor Yarn Works, market: none, logo: moon.svg}\n"
+                "    |                                                          ^^^^^^^^\n"
+                "  help: did you mean “moor.svg”?\n",
+                self.expect(PROBLEMS, *command).stderr.replace("1 error: nothing was written\n", ""))
+        self.assertFalse((self.here / "out.pdf").exists())
+
+    def test_a_logo_that_cannot_be_printed(self):
+        words = b"<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 9 9'>\n<text>Quillmoor</text></svg>"
+        for picture, complaint in (
+            (b"\0\0\0\x18ftypheic\0\0\0\0", "is a HEIC file, which cannot be printed\n"),
+            (words, "has words in it, and their font is not known here (on its line 2)\n"),
+            (b"Dear picture", "is not a picture\n"),
+        ):
+            self.picture_studio(", logo: moor.jpg", picture)
+            said = self.expect(PROBLEMS, "check", "studio").stderr
+            self.assertIn("records.yaml:2:58: error: the picture “moor.jpg” " + complaint, said)
+            self.assertIn("  help: ", said)
+            shutil.rmtree(self.studio_folder())
+
+    def test_a_logo_outside_the_folder(self):
+        self.picture_studio(", logo: ../moor.jpg")
+        said = self.expect(PROBLEMS, "check", "studio").stderr
+        self.assertIn("records.yaml:2:58: error: the picture must lie in the folder of this file\n", said)
+        self.assertIn("  help: copy it there and write its name alone\n", said)
+
+    def test_a_layout_that_places_what_is_no_picture(self):
+        for placed, complaint, help_line in (
+            ("lot.id", "“lot.id” is a text, which cannot be placed here", "a picture into picture"),
+            ("studio.lgo", "there is no fact called “studio.lgo” here", "did you mean “studio.logo”?"),
+            ("moor.jpg", "there is no picture called “moor.jpg” beside this file", "put the picture there: a JPEG, PNG or SVG file"),
+        ):
+            self.studio(layout=LAYOUT + f"      - {{picture: {placed}, height: 9 mm}}\n")
+            said = self.expect(PROBLEMS, "render", "small", "studio", "-o", "out.pdf").stderr
+            self.assertIn(f"small.yaml:13:19: error: {complaint}\n", said)
+            self.assertIn(help_line, said)
+            shutil.rmtree(self.studio_folder())
+
+    def test_a_coarse_picture_is_pointed_out_once(self):
+        self.studio(layout=LAYOUT + "      - {picture: moor.png, height: 25.4 mm}\n")
+        subprocess.run(["convert", "-size", "100x100", "xc:gray", "studio/layouts/moor.png"], cwd=self.here, check=True)
+        said = self.expect(ALL_WELL, "render", "small", "studio", "-o", "out.pdf").stderr
+        self.assertIn(
+            "small.yaml:13:10: warning: the picture “moor.png” prints at 25.4 × 25.4 mm with only 100 pixels to the "
+            "inch, and will look coarse\n", said)
+        self.assertIn(
+            "  help: it has 100 × 100 pixels, sharp up to 16.9 × 16.9 mm: make the box that small, or take a picture "
+            "of 150 × 150 pixels or more\n", said)
+        self.assertEqual(1, said.count("warning: "))
 
     def test_a_wrong_home_is_said(self):
         result = self.expect(PROBLEMS, "stocks", environment={"DYELEAF_HOME": "/nowhere"})

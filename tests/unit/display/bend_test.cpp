@@ -190,6 +190,17 @@ TEST_CASE("each word of a bent text is spelled out, in one part with the others"
     CHECK(reading_text(bent) == "NOT FOOD at all\n");
 }
 
+TEST_CASE("the modules of a code stay square", "[display]") {
+    const Sector bow = sector();
+    FillPath modules{rect_path({{mm(100), mm(20)}, {mm(10), mm(10)}}), Rgb{}};
+    modules.dot = mm(0.2);
+    const DisplayList bent = bend({bow.flat(), {modules}}, bow);
+    const auto& group = std::get<Group>(bent.items.at(0));
+    CHECK(std::get<FillPath>(group.list->items.at(0)).path.size() == modules.path.size());
+    CHECK(std::atan2(group.transform.b, group.transform.a) == Approx(bow.turn_at(mm(105))));
+    CHECK(distance_mm(group.transform.apply({mm(105), mm(25)}), bow.at({mm(105), mm(25)})) < 1e-9);
+}
+
 TEST_CASE("drawings are turned as they are", "[display]") {
     const Sector bow = sector();
     auto square = std::make_shared<DisplayList>();

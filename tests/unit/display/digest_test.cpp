@@ -26,7 +26,7 @@ DisplayList sample() {
     return {{mm(40), mm(60)},
             {DrawRun{run, {mm(4), mm(8)}, pt(9), {}}, StrokePath{line_path({}, {mm(9), {}}), {}, pt(0.5), {}},
              Group{inner, Transform::move({mm(3), mm(3)}), std::nullopt},
-             DrawPicture{"logo.png", {{}, {mm(9), mm(9)}}}}};
+             DrawPicture{{"logo.png", PictureKind::png, {9, 9}, 1, 1}, {{}, {mm(9), mm(9)}}}}};
 }
 
 } // namespace

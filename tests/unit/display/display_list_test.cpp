@@ -65,7 +65,7 @@ TEST_CASE("a dump has one line an item and indents what a group holds", "[displa
     list.items.push_back(StrokePath{line_path({mm(1), mm(2)}, {mm(4), mm(2)}), {}, mm(0.2), {mm(2), mm(1)}});
     list.items.push_back(StrokePath{line_path({mm(1), mm(3)}, {mm(4), mm(3)}), {}, mm(0.2), {}, true});
     list.items.push_back(FillPath{circle_path({mm(5), mm(5)}, mm(2)), white});
-    list.items.push_back(DrawPicture{"logo.png", {{mm(1), mm(1)}, {mm(9), mm(9)}}});
+    list.items.push_back(DrawPicture{{"logo.png", PictureKind::png, {9, 9}, 1, 1}, {{mm(1), mm(1)}, {mm(9), mm(9)}}});
     list.items.push_back(Group{std::make_shared<DisplayList>(inner), Transform::move({mm(3), mm(4)}), {}});
     list.items.push_back(
         Group{std::make_shared<DisplayList>(inner), turned(Turn::right, inner.size), rect_path({{}, {mm(10), mm(5)}})});
@@ -88,7 +88,7 @@ TEST_CASE("everything turns grey, as light as it was", "[display]") {
     inner.items.emplace_back(StrokePath{line_path({}, {mm(1), mm(1)}), Rgb{1, 0, 0}, mm(1), {}});
     DisplayList list{{mm(2), mm(2)}, {}};
     list.items.emplace_back(FillPath{rect_path({{}, {mm(1), mm(1)}}), Rgb{1, 1, 1}});
-    list.items.emplace_back(DrawPicture{"a.png", {}});
+    list.items.emplace_back(DrawPicture{{"a.png", PictureKind::png, {9, 9}, 1, 1}, {}});
     list.items.emplace_back(Group{std::make_shared<const DisplayList>(inner), {}, {}});
     const DisplayList grey = in_grey(list);
     CHECK(to_hex(std::get<FillPath>(grey.items.at(0)).colour) == "#ffffff");

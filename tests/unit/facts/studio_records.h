@@ -116,6 +116,7 @@ inline Base full_base() {
     base.origin = "spun in Portugal";
     base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Hand wash"}};
     base.notes = "four plies";
+    base.numbers = {Sourced<std::string>{"2000000100012", {}}, Sourced<std::string>{"400000100012", {}}};
     return base;
 }
 
@@ -128,6 +129,7 @@ inline Records studio_records() {
     records.studio.units = Units::both;
     records.studio.currency = {"EUR", 2};
     records.studio.made_in = "Ireland";
+    records.studio.link = "https://quillmoor.example/lot/";
     records.studio.care_style = CareStyle::both;
 
     Ingredient salt;

@@ -38,7 +38,8 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch, FactKind::length, FactKind::list, FactKind::symbol};
+    constexpr std::array kinds{FactKind::text, FactKind::patch,  FactKind::length,
+                               FactKind::list, FactKind::symbol, FactKind::picture};
     return kinds.at(value.index());
 }
 
@@ -119,6 +120,14 @@ Records complete_records() {
     cup.girth = {Girth::By::diameter, mm(60), mm(50)};
     records.jars.push_back(cup);
     records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
+    const PictureFile drawing{"logo.svg", PictureKind::svg, {}, 1, 1.5};
+    const RecordedPicture picture{{"logo.svg", {}}, drawing};
+    records.studio.logo = picture;
+    records.lots.front().picture = picture;
+    for (Dye& dye : records.dyes) {
+        for (Swatch& swatch : dye.swatches)
+            swatch.picture = picture;
+    }
     return records;
 }
 
@@ -486,4 +495,21 @@ TEST_CASE("care is said in words unless the studio wants symbols", "[facts]") {
     const auto symbol = std::get<Symbol>(drawn.front().find("care.symbol").value());
     CHECK(symbol.key == "care/hand wash");
     CHECK(symbol.description == "Hand wash");
+}
+
+TEST_CASE("what a lot's codes to scan hold", "[facts]") {
+    Records records = studio_records();
+    const auto lot = [&] { return items(records, ItemKind::lots).front().facts; };
+    CHECK(text(lot(), "lot.link") == "https://quillmoor.example/lot/26-117");
+    CHECK(text(lot(), "lot.ean") == "2000000100012"); // its base's
+    CHECK(text(lot(), "lot.upc") == "400000100012");
+    records.lots[0].numbers.ean = Sourced<std::string>{"2000000100029", {}};
+    records.lots[0].id.value = "26/117";
+    CHECK(text(lot(), "lot.ean") == "2000000100029");
+    CHECK(text(lot(), "base.ean") == "2000000100012");
+    CHECK(text(lot(), "lot.link") == "https://quillmoor.example/lot/26%2F117");
+    records.studio.link.reset();
+    CHECK(text(lot(), "lot.link") == "(none)");
+    // 300 dots to the inch, where none are recorded.
+    CHECK(std::get<Length>(lot().find("printer.dot").value()).in_mm() == Approx(25.4 / 300));
 }

@@ -2,6 +2,7 @@
 #include "project_folder.h"
 
 #include "outside.h"
+#include "pages.h"
 #include "text/typesetter.h"
 
 #include <catch2/catch.hpp>
@@ -30,44 +31,6 @@ void write(DisplayList& list, const std::string& text, Point at, Length size = p
         at.y += size * 1.3;
     }
 }
-
-DisplayList page(std::vector<DisplayItem> items = {}) {
-    return {{mm(40), mm(30)}, std::move(items)};
-}
-
-std::string pdf_of(const std::vector<DisplayList>& pages) {
-    PdfPainter painter;
-    for (const DisplayList& list : pages)
-        painter.page(list);
-    return painter.finish();
-}
-
-// A page of a PDF as pixels, ten to the millimetre.
-class Picture {
-  public:
-    explicit Picture(const DisplayList& list) {
-        const auto pdf = outside::written("picture.pdf", pdf_of({list}));
-        const std::string ppm = outside::output("pdftoppm -r 254 -aaVector no " + pdf.string());
-        int most = 0;
-        int read = 0;
-        REQUIRE(std::sscanf(ppm.c_str(), "P6 %d %d %d%n", &width_, &height_, &most, &read) == 3);
-        pixels_ = ppm.substr(static_cast<std::size_t>(read) + 1);
-    }
-    [[nodiscard]] std::array<int, 3> at(double x_mm, double y_mm) const {
-        const auto pixel = static_cast<std::size_t>(std::lround(y_mm * 10) * width_ + std::lround(x_mm * 10)) * 3;
-        const auto channel = [&](std::size_t i) {
-            return static_cast<int>(static_cast<unsigned char>(pixels_.at(pixel + i)));
-        };
-        return {channel(0), channel(1), channel(2)};
-    }
-    [[nodiscard]] int width() const { return width_; }
-    [[nodiscard]] int height() const { return height_; }
-
-  private:
-    int width_ = 0;
-    int height_ = 0;
-    std::string pixels_;
-};
 
 constexpr std::array white_pixel = {255, 255, 255};
 constexpr std::array red_pixel = {255, 0, 0};
@@ -119,7 +82,7 @@ TEST_CASE("painting twice gives the same bytes", "[paint]") {
 }
 
 TEST_CASE("ink lies where the list says", "[paint]") {
-    const Picture picture{
+    const PaintedPage picture{
         page({FillPath{rect_path({{mm(5), mm(5)}, {mm(10), mm(4)}}), red},
               StrokePath{line_path({mm(5), mm(20)}, {mm(15), mm(20)}), blue, mm(2), {}},
               StrokePath{line_path({mm(20), mm(20)}, {mm(36), mm(20)}), blue, mm(2), {mm(4), mm(2)}}})};
@@ -145,7 +108,7 @@ TEST_CASE("a group is turned, moved and clipped in its own coordinates", "[paint
     flag->items.push_back(FillPath{rect_path({{mm(5), {}}, {mm(5), mm(4)}}), blue});
     const Path all_but_one = rect_path({{}, {mm(9), mm(4)}});
     const Transform place = Transform::move({mm(20), mm(5)}).after(turned(Turn::right, flag->size));
-    const Picture picture{page({Group{flag, place, all_but_one}, FillPath{rect_path({{}, {mm(1), mm(1)}}), blue}})};
+    const PaintedPage picture{page({Group{flag, place, all_but_one}, FillPath{rect_path({{}, {mm(1), mm(1)}}), blue}})};
     CHECK(picture.at(20.2, 5.2) == red_pixel); // the top is what was left
     CHECK(picture.at(23.8, 9.8) == red_pixel);
     CHECK(picture.at(20.2, 13.8) == blue_pixel);
@@ -180,32 +143,6 @@ TEST_CASE("a PNG has the pixels that its dots to the inch ask for", "[paint]") {
     const std::string png = paint_png({{inches(2), inches(1)}, {}}, 150);
     // Width and height stand in bytes 16 to 23 (PNG specification, 11.2.1): 300 and 150.
     CHECK(png.substr(16, 8) == std::string{"\0\0\x01\x2c\0\0\0\x96", 8});
-}
-
-TEST_CASE("pictures keep their shape and stand in the middle of their rectangle", "[paint]") {
-    const DisplayList quarter{{mm(4), mm(4)}, {FillPath{rect_path({{}, {mm(2), mm(4)}}), red}}};
-    const auto file = outside::written("half-red.png", paint_png(quarter, 254));
-    const Picture picture{page({DrawPicture{file.string(), {{mm(10), mm(10)}, {mm(20), mm(5)}}}})};
-    // A square in 20 × 5 mm: 5 mm wide, from 17.5 mm on, its left half red.
-    CHECK(picture.at(17, 12) == white_pixel);
-    CHECK(picture.at(17.7, 10.2) == red_pixel);
-    CHECK(picture.at(19.7, 14.8) == red_pixel);
-    CHECK(picture.at(20.4, 12) == white_pixel);
-    CHECK(picture.at(17.7, 15.3) == white_pixel);
-}
-
-TEST_CASE("a picture that cannot be drawn is an error that names it", "[paint]") {
-    const auto text = outside::written("letter.png", "Dear picture, how are you today?");
-    const std::string sound = paint_png(page(), 72);
-    const auto torn = outside::written("torn.png", sound.substr(0, sound.size() / 2));
-    std::string huge = sound;
-    huge.replace(16, 4, std::string{"\0\1\0\0", 4}); // 65536 pixels wide
-    const auto vast = outside::written("vast.png", huge);
-    for (const std::string& file : {text.string(), torn.string(), vast.string(), std::string{"/no/such.png"}}) {
-        const DisplayList list = page({DrawPicture{file, {{}, {mm(5), mm(5)}}}});
-        CHECK_THROWS_WITH(pdf_of({list}), Catch::Contains(file));
-        CHECK_THROWS_AS(paint_png(list, 72), PaintError);
-    }
 }
 
 TEST_CASE("what Cairo would swallow is an error", "[paint]") {

@@ -20,12 +20,16 @@ Stock card(std::string paper = "A4") {
 struct Stroke {
     Point from, to;
     Length width;
+    // Ends are cut straight.
     [[nodiscard]] Rect ink() const {
         const Point least = {smaller(from.x, to.x), smaller(from.y, to.y)};
         const Point most = {larger(from.x, to.x), larger(from.y, to.y)};
-        return grown({least, {most.x - least.x, most.y - least.y}}, width / 2);
+        const Length beside_x = near(from.x, to.x) ? width / 2 : Length{};
+        const Length beside_y = near(from.y, to.y) ? width / 2 : Length{};
+        return {{least.x - beside_x, least.y - beside_y},
+                {most.x - least.x + beside_x * 2, most.y - least.y + beside_y * 2}};
     }
-    [[nodiscard]] Length length() const { return larger(ink().size.width, ink().size.height) - width; }
+    [[nodiscard]] Length length() const { return larger(ink().size.width, ink().size.height); }
 };
 
 // Every straight black stroke of the list and its groups, in sheet coordinates.
@@ -244,6 +248,130 @@ TEST_CASE("cells have no cut marks", "[sheets]") {
     Stock stock = card();
     stock.cells = CellGrid{3, 7, {mm(60), mm(38)}, false, {mm(10), mm(15)}, mm(65), mm(38)};
     CHECK(compose(labels(21, 60, 38), stock).strokes.size() == 12); // the test line and its eleven ticks
+}
+
+namespace {
+
+// Every straight line of the cut's colours, grey ones too, in the sheet's own list: the test line is in a group.
+std::vector<Stroke> cuts(const DisplayList& sheet) {
+    std::vector<Stroke> strokes;
+    for (const DisplayItem& item : sheet.items) {
+        const auto* stroke = std::get_if<StrokePath>(&item);
+        if (stroke == nullptr || stroke->path.size() != 2) continue;
+        strokes.push_back({std::get<MoveTo>(stroke->path[0]).to, std::get<LineTo>(stroke->path[1]).to, stroke->width});
+    }
+    return strokes;
+}
+
+} // namespace
+
+TEST_CASE("full lines run along every edge across the sheet, and on no label", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::full_lines;
+    stock.may_turn = false;
+    const Composed composed = compose(labels(3, 85, 55), stock); // two in the first row, one in the second
+    const std::vector<Stroke> lines = cuts(composed.sheet);
+    for (const Stroke& line : lines) {
+        CHECK(fits(pt(0.25), line.width));
+        CHECK(contains({{mm(6), mm(6)}, {mm(198), mm(276)}}, line.ink()));
+        for (const Rect& trim : composed.trims)
+            CHECK_FALSE(overlap(line.ink(), trim));
+    }
+    for (const Rect& trim : composed.trims) {
+        for (const Rect& side : {Rect{{trim.left() - mm(0.1), trim.top()}, {mm(0.1), trim.size.height}},
+                                 Rect{{trim.right(), trim.top()}, {mm(0.1), trim.size.height}},
+                                 Rect{{trim.left(), trim.top() - mm(0.1)}, {trim.size.width, mm(0.1)}},
+                                 Rect{{trim.left(), trim.bottom()}, {trim.size.width, mm(0.1)}}}) {
+            const bool upright = side.size.width < side.size.height;
+            const auto runs_along = [&](const Stroke& line) {
+                const Rect ink = line.ink();
+                return upright ? overlap(ink, side) && fits(ink.top(), side.top()) && fits(side.bottom(), ink.bottom())
+                               : overlap(ink, side) && fits(ink.left(), side.left()) && fits(side.right(), ink.right());
+            };
+            CHECK(std::any_of(lines.begin(), lines.end(), runs_along));
+        }
+    }
+    // Four upright lines from the printer's edge to above the test line, the right two over the free place as well.
+    const auto whole = [](const Stroke& line) { return near(line.from.x, line.to.x) && near(line.to.y, mm(282)); };
+    CHECK(std::count_if(lines.begin(), lines.end(), whole) == 4);
+}
+
+TEST_CASE("full lines of labels of different sizes keep to their own label", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::full_lines;
+    std::vector<Trim> wanted = labels(1, 60, 50);
+    wanted.push_back({{mm(40), mm(30)}, false, {}, {}});
+    const Composed composed = compose(wanted, stock);
+    const std::vector<Stroke> lines = cuts(composed.sheet);
+    CHECK(lines.size() == 8);
+    for (const Stroke& line : lines) {
+        const auto is_near = [&](const Rect& trim) { return contains(grown(trim, mm(3)), line.ink()); };
+        CHECK(std::any_of(composed.trims.begin(), composed.trims.end(), is_near));
+    }
+}
+
+TEST_CASE("full lines stop at colour that runs past the edge", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::full_lines;
+    const Composed composed = compose(labels(4, 60, 50, 2), stock);
+    const std::vector<Stroke> lines = cuts(composed.sheet);
+    CHECK_FALSE(lines.empty());
+    for (const Stroke& line : lines) {
+        for (const Rect& trim : composed.trims)
+            CHECK_FALSE(overlap(line.ink(), grown(trim, mm(2))));
+    }
+}
+
+TEST_CASE("single cuts have one mark at either end, outside all labels", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::single_cuts;
+    stock.gap = {};
+    stock.may_turn = false;
+    const Composed composed = compose(labels(5, 60, 50), stock); // three across, two down
+    const std::vector<Stroke> marks = cuts(composed.sheet);
+    CHECK(marks.size() == 2 * (4 + 3));
+    const Point first = composed.trims[0].origin;
+    const Rect block = {first, {mm(180), mm(100)}};
+    for (const Stroke& mark : marks) {
+        CHECK(near(mark.length(), mm(5)));
+        CHECK(mark.width == pt(0.25));
+        CHECK_FALSE(overlap(mark.ink(), block));
+        CHECK(contains({{mm(6), mm(6)}, {mm(198), mm(276)}}, mark.ink()));
+    }
+    for (int column = 0; column <= 3; ++column) {
+        const Length x = first.x + mm(60) * column;
+        const auto on_cut = [&](const Stroke& mark) { return near(mark.from.x, x) && near(mark.to.x, x); };
+        CHECK(std::count_if(marks.begin(), marks.end(), on_cut) == 2);
+    }
+    CHECK(composed.test_lines().size() == 1);
+}
+
+TEST_CASE("a narrow label on a roll has lines along its sides, one on ready-cut labels has none", "[sheets]") {
+    Stock stock;
+    stock.page_per_label = true;
+    stock.roll = Roll{mm(62), std::nullopt};
+    const Composed narrow = compose(labels(1, 50, 90), stock);
+    const std::vector<Stroke> lines = cuts(narrow.sheet);
+    REQUIRE(lines.size() == 2); // the page ends where the label does
+    for (const Stroke& line : lines) {
+        CHECK(near(line.length(), mm(90)));
+        CHECK_FALSE(overlap(line.ink(), narrow.trims[0]));
+    }
+    CHECK(cuts(compose(labels(1, 62, 90), stock).sheet).empty());
+    stock.roll->length = mm(100);
+    CHECK(cuts(compose(labels(1, 50, 90), stock).sheet).empty());
+}
+
+TEST_CASE("a label that lies along a roll reads from its top to its bottom end", "[sheets]") {
+    Stock stock;
+    stock.page_per_label = true;
+    stock.roll = Roll{mm(62), std::nullopt};
+    const Composed turned = compose(labels(1, 90, 50), stock);
+    const Transform& placed = first_group(turned.sheet).transform;
+    const Point top_left = placed.apply({});
+    const Point top_right = placed.apply({mm(90), {}});
+    CHECK((near(top_left.x, mm(56)) && near(top_left.y, mm(0))));
+    CHECK((near(top_right.x, mm(56)) && near(top_right.y, mm(90))));
 }
 
 TEST_CASE("a page per label holds the label with its bleed and nothing else", "[sheets]") {

@@ -1,4 +1,5 @@
 #include "sheets/impose.h"
+#include "sheets/pouch.h"
 #include "sheets/used_cells.h"
 
 #include <catch2/catch.hpp>
@@ -249,12 +250,166 @@ TEST_CASE("a label within half a millimetre of the cell is centred in it", "[she
 
 TEST_CASE("a label of another size or shape than the cell is refused with both", "[sheets]") {
     CHECK(plan(labels(1, 60.6, 38), cells()).message() ==
-          "the label is 60.6 × 38 mm, but the cells of the stock “cells” are 60 × 38 mm");
+          "the label is 60.6 × 38 mm, but the cells of the stock “cells” are 60 × 38 mm: it is 0.6 mm too wide");
+    CHECK(
+        plan(labels(1, 61, 40), cells()).message() ==
+        "the label is 61 × 40 mm, but the cells of the stock “cells” are 60 × 38 mm: it is 1 mm too wide and 2 mm too "
+        "high");
     Stock round = cells();
     round.cells->cell = {mm(38), mm(38)};
     round.cells->round = true;
-    CHECK(plan(labels(1, 38, 38), round).message() ==
-          "the label is 38 × 38 mm, but the cells of the stock “cells” are 38 mm round");
+    CHECK(plan(labels(1, 38, 38), round).message() == "the label is 38 × 38 mm, but the cells of the stock “cells” are "
+                                                      "38 mm round: its corners, 53.74 mm apart, would "
+                                                      "be cut off"); // 38 × √2
+    CHECK_THAT(plan(labels(1, 20, 20), round).message(),
+               Catch::Contains("it would come off the sheet without corners"));
+    const std::vector<Trim> lid = {{{mm(38), mm(38)}, true, {}, {}}};
+    CHECK(plan(lid, round).counts() == Counts{1});
+    CHECK(plan(lid, cells()).message() ==
+          "the label is 38 mm round, but the cells of the stock “cells” are 60 × 38 mm: "
+          "it would come off the sheet with corners");
+}
+
+TEST_CASE("a round label goes into an oval cell that is as wide and as high", "[sheets]") {
+    Stock oval = cells();
+    oval.cells->round = true;
+    CHECK(plan({{{mm(60), mm(38)}, true, {}, {}}}, oval).counts() == Counts{1});
+    CHECK(plan({{{mm(38), mm(38)}, true, {}, {}}}, oval).counts() == Counts{1});
+    CHECK(plan({{{mm(60), mm(60)}, true, {}, {}}}, oval).message() ==
+          "the label is 60 mm round, but the cells of the stock “cells” are 60 × 38 mm oval: it is 22 mm too high");
+}
+
+TEST_CASE("a rounded cell takes a label that is as round at its corners, or far enough inside", "[sheets]") {
+    Stock rounded = cells();
+    rounded.cells->corner = mm(4);
+    const auto label = [](double width, double height, double corner) {
+        return std::vector<Trim>{{{mm(width), mm(height)}, false, mm(corner), {}}};
+    };
+    CHECK(plan(label(60, 38, 4), rounded).counts() == Counts{1});
+    CHECK(plan(label(60, 38, 5), rounded).counts() == Counts{1});
+    // A square corner of the same size sticks out of a quarter circle by its radius times √2 - 1.
+    CHECK(plan(label(60, 38, 0), rounded).message() == "the label is 60 × 38 mm with square corners, but the cells of "
+                                                       "the stock “cells” are 60 × 38 mm with corners of "
+                                                       "4 mm: 1.66 mm of each corner would be cut off");
+    CHECK(
+        plan(label(60, 38, 2), rounded).message() ==
+        "the label is 60 × 38 mm with corners of 2 mm, but the cells of the stock “cells” are 60 × 38 mm with corners "
+        "of 4 mm: 0.83 mm of each corner would be cut off");
+    // 4 mm × (1 - 1/√2) = 1.17 mm inside on every side the square corner touches the circle.
+    CHECK(plan(label(60 - 2 * 1.18, 38 - 2 * 1.18, 0), rounded).counts() == Counts{1});
+    CHECK(plan(label(60, 38 - 8, 0), rounded).counts() == Counts{1}); // between the corners
+}
+
+TEST_CASE("a complaint about some of the labels names their records", "[sheets]") {
+    std::vector<Trim> wanted = labels(1, 60, 38);
+    wanted.insert(wanted.end(), 2, {{mm(80), mm(38)}, false, {}, {}});
+    CHECK(plan(wanted, cells(), {{}, {}, false, {"sloe", "haw", "rosehip"}}).message() ==
+          "“haw” and 1 other: the label is 80 × 38 mm, but the cells of the stock “cells” are 60 × 38 mm: it is 20 mm "
+          "too "
+          "wide");
+    wanted = labels(1, 60, 38);
+    wanted.push_back({{mm(300), mm(38)}, false, {}, {}});
+    CHECK_THAT(plan(wanted, card(), {{}, {}, false, {"sloe", "haw"}}).message(),
+               Catch::StartsWith("“haw”: the label is 300 × 38 mm; “card” takes at most"));
+}
+
+TEST_CASE("with single cuts labels touch, and leave room for the marks at the sheet's edges", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::single_cuts;
+    stock.gap = {};
+    stock.may_turn = false;
+    // 198 - 2 × 6 = 186 mm across, 276 - 2 × 6 = 264 mm down.
+    const Planned planned = plan(labels(9, 90, 60), stock);
+    REQUIRE(planned.counts() == Counts{8, 1});
+    CHECK(near(planned.sheets[0].slots[1].origin.x, planned.sheets[0].slots[0].origin.x + mm(90)));
+    CHECK(near(planned.sheets[0].slots[2].origin.y, planned.sheets[0].slots[0].origin.y + mm(60)));
+    CHECK(fits(mm(12), planned.sheets[0].slots[0].origin.y));
+    CHECK(planned.diagnostics.warnings() == 0);
+}
+
+TEST_CASE("labels that cannot share a cut are refused, and those whose colours meet are warned of", "[sheets]") {
+    Stock stock = card();
+    stock.cut = Cut::single_cuts;
+    stock.gap = {};
+    std::vector<Trim> two = labels(1, 60, 40);
+    two.push_back({{mm(60), mm(50)}, false, {}, {}});
+    CHECK(plan(two, stock).message() ==
+          "labels of different sizes cannot share their cuts, and “card” has single cuts");
+    CHECK(plan({{{mm(38), mm(38)}, true, {}, {}}}, stock).message() ==
+          "round labels cannot share a cut, and “card” has single cuts");
+    const Planned bleeding = plan({{{mm(60), mm(40)}, false, {}, mm(3)}}, stock);
+    CHECK(bleeding.counts() == Counts{1});
+    CHECK(
+        bleeding.message() ==
+        "these labels have colour that runs past their edges, and “card” has one cut between neighbours: a knife that "
+        "strays leaves a rim of the neighbour's colour");
+}
+
+namespace {
+
+Stock roll(double width, std::optional<Length> length = {}) {
+    Stock stock;
+    stock.name = "roll";
+    stock.page_per_label = true;
+    stock.roll = Roll{mm(width), length};
+    return stock;
+}
+
+} // namespace
+
+TEST_CASE("a page of a roll is as wide as the roll and as long as its label and the gap", "[sheets]") {
+    Stock stock = roll(62);
+    stock.gap = mm(4);
+    const Planned planned = plan(labels(1, 50, 90), stock, {{2}, {}});
+    REQUIRE(planned.counts() == Counts{1, 1});
+    CHECK(planned.sheets[0].paper == Size{mm(62), mm(94)});
+    CHECK(planned.sheets[0].slots[0].origin == Point{mm(6), mm(2)});
+    CHECK(planned.sheets[0].slots[0].turn == Turn::none);
+}
+
+TEST_CASE("a label too wide for the roll lies along it", "[sheets]") {
+    const Planned planned = plan(labels(1, 90, 50), roll(62));
+    REQUIRE(planned.counts() == Counts{1});
+    CHECK(planned.sheets[0].paper == Size{mm(62), mm(90)});
+    CHECK(planned.sheets[0].slots[0].origin == Point{mm(6), mm(0)});
+    CHECK(planned.sheets[0].slots[0].turn == Turn::right);
+    Stock upright = roll(62);
+    upright.may_turn = false;
+    CHECK(plan(labels(1, 90, 50), upright).message() == "the label is 90 × 50 mm; the roll “roll” takes 62 mm across");
+}
+
+TEST_CASE("a label that fits a roll neither way is refused with what the roll takes", "[sheets]") {
+    Stock stock = roll(62);
+    stock.margin = mm(1.5);
+    CHECK(plan(labels(1, 59, 200), stock).counts() == Counts{1});
+    CHECK(
+        plan(labels(1, 60, 90), stock).message() ==
+        "the label is 60 × 90 mm; the roll “roll” takes 62 − 2 × 1.5 = 59 mm across, and the label does not fit either "
+        "way round");
+    CHECK(
+        plan(labels(1, 60, 160), roll(100, mm(150))).message() ==
+        "the label is 60 × 160 mm; the roll “roll” takes 100 mm across and 150 mm along it, and the label does not fit "
+        "either way round");
+    CHECK(
+        plan({{{mm(38), mm(38)}, true, {}, {}}}, roll(100, mm(150))).message() ==
+        "the label is 38 mm round, but the labels of the roll “roll” are 100 × 150 mm: it would come off with corners");
+    const Planned ready_cut = plan(labels(1, 60, 140), roll(100, mm(150)));
+    CHECK(ready_cut.sheets[0].paper == Size{mm(100), mm(150)});
+    CHECK(ready_cut.sheets[0].slots[0].origin == Point{mm(20), mm(5)});
+}
+
+TEST_CASE("a card that leaves too little film in its pouch is refused with the sum", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A6"), mm(3), true};
+    CHECK(plan(labels(1, 105, 148), stock).counts() == Counts{1}); // A6 in its pouch: 105 + 2 × 3 = 111
+    CHECK(plan(labels(1, 148, 105), stock).counts() == Counts{1}); // on its side
+    stock.laminate->film = mm(4);
+    CHECK(plan(labels(1, 105, 148), stock).message() == "the card is 105 × 148 mm, and with film on both sides 105 + 2 "
+                                                        "× 4 = 113 mm; the pouch of “card” is 111 mm wide: "
+                                                        "2 mm are missing");
+    CHECK(plan(labels(1, 100, 148), stock).message() == "the card is 100 × 148 mm, and with film on both sides 148 + 2 "
+                                                        "× 4 = 156 mm; the pouch of “card” is 154 mm high: "
+                                                        "2 mm are missing");
 }
 
 TEST_CASE("a page per label is as large as the label and its bleed", "[sheets]") {
@@ -277,4 +432,38 @@ TEST_CASE("a sheet without room for the test line is warned of", "[sheets]") {
     CHECK(planned.diagnostics.warnings() == 1);
     CHECK_THAT(planned.message(), Catch::Contains("no room for the 100 mm test line"));
     CHECK(plan(labels(8, 85, 55), card()).diagnostics.warnings() == 0);
+}
+
+TEST_CASE("cards that share a pouch are shown where they lie, once for every way", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A4"), mm(4), false};
+    stock.gap = mm(8);
+    const std::vector<Trim> alike = labels(9, 74, 105);
+    const Planned planned = plan(alike, stock);
+    REQUIRE(planned.counts() == Counts{4, 4, 1});
+    CHECK(sheets_to_lay(planned.sheets, alike) == Counts{0});
+    std::vector<Trim> mixed = labels(4, 74, 105);
+    mixed.insert(mixed.end(), 4, {{mm(80), mm(105)}, false, {}, {}});
+    CHECK(sheets_to_lay(plan(mixed, stock).sheets, mixed) == Counts{0, 1});
+}
+
+TEST_CASE("on the lay-out sheet every card has its outline, and its film round it", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A4"), mm(4), false};
+    stock.gap = mm(8);
+    const std::vector<Trim> four = labels(4, 74, 105);
+    const SheetPlan sheet = plan(four, stock).sheets.at(0);
+    const std::vector<DisplayList> numbers(4, DisplayList{{mm(4), mm(6)}, {}});
+    const DisplayList drawn = compose_laying_sheet(sheet, numbers, four, stock, {{mm(80), mm(2.8)}, {}});
+    CHECK(drawn.size == sheet.paper);
+    REQUIRE(drawn.items.size() == 4 + 1); // the cards, and the test line
+    for (std::size_t i = 0; i < 4; ++i) {
+        const auto& placed = std::get<Group>(drawn.items[i]);
+        const auto starts_at = [&](std::size_t item) {
+            const auto& stroke = std::get<StrokePath>(placed.list->items.at(item));
+            return placed.transform.apply(std::get<MoveTo>(stroke.path.front()).to);
+        };
+        CHECK(starts_at(0) == sheet.slots[i].origin);
+        CHECK(starts_at(1) == sheet.slots[i].origin + Point{{}, mm(-4)}); // after a corner of 4 mm
+    }
 }

@@ -1,0 +1,47 @@
+#include "cli/charted_stocks.h"
+
+#include "base/words.h"
+#include "charts/stock_chart.h"
+#include "cli/studio.h"
+#include "finish/finish_pdf.h"
+#include "paint/painter.h"
+
+#include <algorithm>
+
+namespace dyeleaf {
+
+namespace {
+
+// The studio's own, as far as its records can be read; stocks are drawn all the same.
+std::optional<Languages> language_for(const ShowStocks& request, const Library& library, Diagnostics& diagnostics) {
+    Diagnostics unheard;
+    const auto records = request.folder ? read_studio(*request.folder, unheard) : std::nullopt;
+    return languages_of(records ? records->studio : Studio{}, library, diagnostics);
+}
+
+} // namespace
+
+std::optional<Rendering> chart_stocks(const ShowStocks& request, const Library& library, Diagnostics& diagnostics) {
+    const auto languages = language_for(request, library, diagnostics);
+    const Typesetter typesetter{font_folders(library), diagnostics};
+    std::vector<ChartedStock> stocks;
+    for (const LibraryFile& file : find_stocks(library)) {
+        if (auto stock = read_stock_file(file, diagnostics)) stocks.push_back({file.name, file.own, std::move(*stock)});
+    }
+    if (!languages || diagnostics.errors() > 0) return std::nullopt;
+
+    const Language& language = languages->first;
+    PdfPainter painter;
+    PdfDetails details{language.say("stocks.title"), {}, language.code(), {}};
+    for (const DisplayList& page : draw_stock_chart(stocks, language, typesetter)) {
+        const std::string number = std::to_string(details.pages.size() + 1);
+        details.pages.push_back({{{}, page.size}, {}, number, {}, painter.page(page)});
+    }
+    Rendering rendering;
+    rendering.summary = counted(static_cast<int>(stocks.size()), "stock", "stocks") + " on " +
+                        counted(static_cast<int>(details.pages.size()), "page", "pages");
+    rendering.files.push_back({*request.output, finish_pdf(painter.finish(), details)});
+    return rendering;
+}
+
+} // namespace dyeleaf

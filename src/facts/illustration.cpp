@@ -1,0 +1,13 @@
+#include "facts/illustration.h"
+
+#include <utility>
+
+namespace dyeleaf {
+
+std::optional<Illustration> illustration(const std::optional<RecordedPicture>& picture, std::string description,
+                                         std::string owner) {
+    if (!picture || !picture->file) return std::nullopt;
+    return Illustration{*picture->file, std::move(description), std::move(owner)};
+}
+
+} // namespace dyeleaf

@@ -1,0 +1,22 @@
+// A picture by the name that somebody wrote for it.
+#pragma once
+
+#include "base/diagnostic.h"
+#include "pictures/picture_file.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace dyeleaf {
+
+// Whether the name ends as those of picture files do, printable ones or not: ".jpg", ".svg", ".heic" …
+bool names_a_picture(std::string_view name);
+
+// The picture called `name` in `folder` or below it; or nothing and an error at `spot`: outside the folder, not there
+// (with the nearest name, or those there are), or with a fault.
+std::optional<PictureFile> find_picture(const std::string& name, const std::filesystem::path& folder, const Spot& spot,
+                                        Diagnostics& diagnostics);
+
+} // namespace dyeleaf

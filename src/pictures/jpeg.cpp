@@ -1,0 +1,147 @@
+#include "pictures/jpeg.h"
+
+#include "pictures/faults.h"
+
+#include <csetjmp>
+#include <cstdio>
+#include <cstdlib>
+#include <memory>
+#include <vector>
+
+#include <jpeglib.h>
+
+#include <jerror.h>
+#include <libexif/exif-data.h>
+
+namespace dyeleaf {
+
+namespace {
+
+// libjpeg leaves by a jump when it meets an error, and goes on with grey where data are missing.
+struct ErrorHandler {
+    jpeg_error_mgr functions{}; // first, so that libjpeg's pointer to it is one to the whole
+    std::jmp_buf way_out{};
+    bool incomplete = false;
+};
+
+ErrorHandler& handler_of(j_common_ptr jpeg) {
+    return *reinterpret_cast<ErrorHandler*>(jpeg->err);
+}
+
+void leave(j_common_ptr jpeg) {
+    std::longjmp(handler_of(jpeg).way_out, 1);
+}
+
+void note(j_common_ptr jpeg, int level) {
+    const int code = jpeg->err->msg_code;
+    if (level < 0 && (code == JWRN_JPEG_EOF || code == JWRN_HIT_MARKER)) handler_of(jpeg).incomplete = true;
+}
+
+class Decoder {
+  public:
+    explicit Decoder(std::string_view bytes) {
+        jpeg_.err = jpeg_std_error(&errors_.functions);
+        errors_.functions.error_exit = leave;
+        errors_.functions.emit_message = note;
+        opened_ = attempt([&] {
+            jpeg_create_decompress(&jpeg_);
+            jpeg_mem_src(&jpeg_, reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
+            for (const int kind : {JPEG_APP0 + 1, JPEG_APP0 + 2}) // Exif, and ICC profiles
+                jpeg_save_markers(&jpeg_, kind, 0xffff);
+            jpeg_read_header(&jpeg_, TRUE);
+        });
+    }
+    ~Decoder() { jpeg_destroy_decompress(&jpeg_); }
+    Decoder(const Decoder&) = delete;
+    Decoder& operator=(const Decoder&) = delete;
+
+    [[nodiscard]] bool opened() const { return opened_; }
+    [[nodiscard]] const jpeg_decompress_struct& header() const { return jpeg_; }
+
+    // In pixels `coarser` times as large as the stored ones. False where data are missing.
+    bool unpack(unsigned coarser, const std::function<void(std::span<const unsigned char>)>& row) {
+        jpeg_.scale_num = 1;
+        jpeg_.scale_denom = coarser;
+        jpeg_.out_color_space = JCS_RGB;
+        if (!attempt([&] { jpeg_start_decompress(&jpeg_); })) return false;
+        std::vector<unsigned char> pixels(std::size_t{jpeg_.output_width} * 3);
+        unsigned char* place = pixels.data();
+        while (jpeg_.output_scanline < jpeg_.output_height) {
+            if (!attempt([&] { jpeg_read_scanlines(&jpeg_, &place, 1); })) return false;
+            row(pixels);
+        }
+        return attempt([&] { jpeg_finish_decompress(&jpeg_); }) && !errors_.incomplete;
+    }
+
+    // ICC.1:2010, B.4: in pieces.
+    std::string profile() {
+        JOCTET* pieces = nullptr;
+        unsigned length = 0;
+        const bool sound = attempt([&] { jpeg_read_icc_profile(&jpeg_, &pieces, &length); });
+        const std::unique_ptr<JOCTET, void (*)(void*)> kept{pieces, std::free};
+        return sound && pieces != nullptr ? std::string{reinterpret_cast<const char*>(pieces), length} : std::string{};
+    }
+
+  private:
+    // Requires: a step that holds nothing to be tidied up when it is left in its middle.
+    template <class Step> bool attempt(const Step& step) {
+        if (setjmp(errors_.way_out) != 0) return false;
+        step();
+        return true;
+    }
+
+    ErrorHandler errors_;
+    jpeg_decompress_struct jpeg_{};
+    bool opened_ = false;
+};
+
+// Exif 2.32, tag 274; 1 where there is none or it is none of the eight.
+int orientation_in(const jpeg_decompress_struct& header) {
+    for (jpeg_saved_marker_ptr marker = header.marker_list; marker != nullptr; marker = marker->next) {
+        if (marker->marker != JPEG_APP0 + 1) continue;
+        const std::unique_ptr<ExifData, void (*)(ExifData*)> exif{
+            exif_data_new_from_data(marker->data, marker->data_length), exif_data_unref};
+        if (!exif) continue;
+        const ExifEntry* entry = exif_content_get_entry(exif->ifd[EXIF_IFD_0], EXIF_TAG_ORIENTATION);
+        if (entry == nullptr || entry->format != EXIF_FORMAT_SHORT || entry->components == 0) continue;
+        const int value = exif_get_short(entry->data, exif_data_get_byte_order(exif.get()));
+        if (value >= 1 && value <= 8) return value;
+    }
+    return 1;
+}
+
+} // namespace
+
+bool is_jpeg(std::string_view bytes) {
+    return bytes.starts_with("\xff\xd8\xff");
+}
+
+PictureOrFault read_jpeg(std::string_view bytes) {
+    Decoder decoder{bytes};
+    if (!decoder.opened()) return broken();
+    const jpeg_decompress_struct& header = decoder.header();
+    if (header.num_components == 4) {
+        return PictureFault{"is in the four inks of a press (CMYK)", "save it in RGB colours, as cameras do"};
+    }
+    PictureFile picture{{},
+                        PictureKind::jpeg,
+                        {static_cast<int>(header.image_width), static_cast<int>(header.image_height)},
+                        orientation_in(header),
+                        1};
+    if (!is_sound(picture.stored)) return too_large(picture.stored);
+    if (!decoder.unpack(8, [](auto) {})) return broken();
+    picture.shape = static_cast<double>(seen(picture).across) / seen(picture).down;
+    return picture;
+}
+
+std::string jpeg_profile(std::string_view bytes) {
+    Decoder decoder{bytes};
+    return decoder.opened() ? decoder.profile() : std::string{};
+}
+
+bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row) {
+    Decoder decoder{bytes};
+    return decoder.opened() && decoder.header().num_components != 4 && decoder.unpack(1, row);
+}
+
+} // namespace dyeleaf

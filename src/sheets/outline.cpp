@@ -1,0 +1,49 @@
+#include "sheets/outline.h"
+
+#include "base/overloaded.h"
+#include "display/bend.h"
+
+#include <variant>
+
+namespace dyeleaf {
+
+Path ellipse_path(Rect rect) {
+    const auto stretched = [&](Point p) {
+        return rect.centre() + Point{p.x * (rect.size.width / mm(2)), p.y * (rect.size.height / mm(2))};
+    };
+    Path path = circle_path({}, mm(1));
+    for (auto& step : path) {
+        std::visit(Overloaded{[&](MoveTo& move) { move.to = stretched(move.to); },
+                              [&](LineTo& line) { line.to = stretched(line.to); },
+                              [&](CurveTo& curve) {
+                                  curve = {stretched(curve.control1), stretched(curve.control2), stretched(curve.to)};
+                              },
+                              [](ClosePath&) {}},
+                   step);
+    }
+    return path;
+}
+
+namespace {
+
+Path clipped_path(Rect rect, Length clipped) {
+    return {MoveTo{{rect.left() + clipped, rect.top()}},
+            LineTo{{rect.right() - clipped, rect.top()}},
+            LineTo{{rect.right(), rect.top() + clipped}},
+            LineTo{{rect.right(), rect.bottom()}},
+            LineTo{{rect.left(), rect.bottom()}},
+            LineTo{{rect.left(), rect.top() + clipped}},
+            ClosePath{}};
+}
+
+} // namespace
+
+Path visible_part(const Trim& trim, Length bleed) {
+    if (trim.sector) return bend(rounded_path(grown({{}, trim.sector->flat()}, bleed), trim.corner), *trim.sector);
+    const Rect rect = grown({{}, trim.size}, bleed);
+    if (trim.round) return ellipse_path(rect);
+    if (trim.clipped > Length{}) return clipped_path(rect, trim.clipped);
+    return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
+}
+
+} // namespace dyeleaf

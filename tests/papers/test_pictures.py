@@ -1,0 +1,198 @@
+#!/usr/bin/env python3
+"""Photographs and logos on paper, read back by outside tools: poppler takes the pictures out of the PDF again, and
+ImageMagick says how a photograph looks once it is turned upright (Exif 2.32, tag 274)."""
+
+import os
+import struct
+import subprocess
+import tempfile
+import unittest
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+PROGRAM = os.environ.get("DYELEAF", str(ROOT / "build" / "dyeleaf"))
+
+RECORDS = """
+studio: {name: Quillmoor Yarn Works, market: none%s}
+bases:
+  - id: plain-sock
+    name: Plain Sock
+    fibre: {merino wool: 75 %%, polyamide: 25 %%}
+    skein: {weight: 100 g, length: 420 m}
+    care: [hand wash, no bleach, no tumble, no iron, no dry clean]
+lots:
+  - {id: "26-117", colourway: Hedge in October, base: plain-sock, skeins: 3, dyed: 2026-11-09, picture: photo.jpg}
+"""
+LAYOUT = """
+layout: portrait
+for: skeins
+shape: {width: 60 mm, height: 60 mm}
+stock: page
+front:
+  column:
+    padding: 10 mm
+    holds:
+      - {picture: lot.picture, height: fill}
+"""
+LOGO = """<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 20">
+  <path d="M0 0H20V20H0Z" fill="%s"/><circle cx="30" cy="10" r="8" fill="none" stroke="%s"/></svg>"""
+
+
+def run(*command, check=True):
+    result = subprocess.run([str(part) for part in command], capture_output=True, text=True, check=False)
+    if check and result.returncode != 0:
+        raise AssertionError(f"{command} ended with {result.returncode}:\n{result.stdout}{result.stderr}")
+    return result
+
+
+def oriented(jpeg, orientation):
+    """With an Exif block of one entry (Exif 2.32, 4.6.2), in big-endian order."""
+    entry = struct.pack(">HHHIHHI", 1, 0x0112, 3, 1, orientation, 0, 0)
+    block = b"Exif\0\0" + b"MM\0\x2a" + struct.pack(">I", 8) + entry
+    return jpeg[:2] + b"\xff\xe1" + struct.pack(">H", len(block) + 2) + block + jpeg[2:]
+
+
+class Pictures(unittest.TestCase):
+    def setUp(self):
+        scratch = tempfile.TemporaryDirectory()
+        self.addCleanup(scratch.cleanup)
+        self.here = Path(scratch.name)
+        (self.here / "studio" / "layouts").mkdir(parents=True)
+        self.write("records.yaml", RECORDS % "")
+        self.write("layouts/portrait.yaml", LAYOUT)
+        self.write("photo.jpg", self.photo())
+
+    def write(self, name, content):
+        path = self.here / "studio" / name
+        path.write_bytes(content if isinstance(content, bytes) else content.encode())
+        return path
+
+    def photo(self, *options):
+        """300 x 200 pixels: four quarters in different colours, sampled and packed as cameras do."""
+        quarters = ["(", "xc:#c04030", "xc:#307040", "+append", ")", "(", "xc:#304090", "xc:#e0c050", "+append", ")"]
+        file = self.here / "made.jpg"
+        run("convert", *quarters, "-append", "-sample", "300x200!", "-quality", "90", *options, file)
+        return file.read_bytes()
+
+    def render(self, *options, layout="portrait", suffix="pdf"):
+        target = self.here / f"out.{suffix}"
+        result = run(PROGRAM, "render", layout, self.here / "studio", "-o", target, "--date", "2026-11-20", *options)
+        self.assertEqual("", result.stderr)
+        return target
+
+    def images(self, pdf):
+        return run("pdfimages", "-list", pdf).stdout.splitlines()[2:]
+
+    def test_a_photograph_is_passed_on_unchanged_and_once(self):
+        for name, options in {"baseline": (), "progressive": ("-interlace", "JPEG"), "grey": ("-colorspace", "Gray")}.items():
+            with self.subTest(name):
+                photo = oriented(self.photo(*options), 6)
+                self.write("photo.jpg", photo)
+                pdf = self.render()
+                run("pdfimages", "-all", pdf, self.here / "taken")
+                self.assertEqual(photo, (self.here / "taken-000.jpg").read_bytes())
+                objects = {line.split()[10] for line in self.images(pdf)}
+                self.assertEqual((3, 1), (len(self.images(pdf)), len(objects)))
+                self.assertIn("No syntax or stream encoding errors found", run("qpdf", "--check", pdf).stdout)
+
+    def test_a_photograph_keeps_the_colours_of_its_own_profile(self):
+        # Adobe RGB (1998) as ghostscript ships it; ImageMagick and lcms say what its colours are in sRGB.
+        profiles = Path("/usr/share/color/icc/ghostscript")
+        photo = self.write("photo.jpg", self.photo("-profile", profiles / "srgb.icc", "-profile", profiles / "a98.icc"))
+        pdf = self.render()
+        self.assertEqual(["icc"] * 3, [line.split()[5] for line in self.images(pdf)])
+        run("pdfimages", "-all", pdf, self.here / "taken")
+        self.assertEqual(photo.read_bytes(), (self.here / "taken-000.jpg").read_bytes())
+        self.assertIn("No syntax or stream encoding errors found", run("qpdf", "--check", pdf).stdout)
+        run("gs", "-q", "-dNOPAUSE", "-dBATCH", "-sDEVICE=png16m", "-r127", "-dLastPage=1", f"-sOutputFile={self.here}/page.png", pdf)
+        for x, y, wanted in ((100, 110, "#c04030"), (200, 110, "#307040"), (100, 190, "#304090"), (200, 190, "#e0c050")):
+            colour = run("convert", self.here / "page.png", "-depth", "8", "-format", f"%[hex:p{{{x},{y}}}]", "info:").stdout
+            for channel in (0, 2, 4):
+                self.assertAlmostEqual(int(wanted[1 + channel:3 + channel], 16), int(colour[channel:channel + 2], 16), delta=6)
+
+    def test_all_eight_orientations_look_as_they_should(self):
+        for orientation in range(1, 9):
+            photo = self.write("photo.jpg", oriented(self.photo(), orientation))
+            for suffix in ("pdf", "png"):
+                with self.subTest(f"{orientation} as {suffix}"):
+                    page = self.render("--only", "26-117:1", "--dpi", "127", suffix=suffix)
+                    if suffix == "pdf":
+                        run("pdftoppm", "-r", "127", "-singlefile", "-png", page, self.here / "page")
+                        page = self.here / "page.png"
+                    # 40 x 40 mm inside a padding of 10 mm: 200 x 200 pixels, the picture in their middle.
+                    wanted = self.here / "wanted.png"
+                    run("convert", photo, "-auto-orient", "-resize", "200x200", "-gravity", "center", "-extent", "200x200", wanted)
+                    run("convert", page, "-crop", "200x200+50+50", "+repage", self.here / "found.png")
+                    # Edges may fall on other pixels; a wrong turn would move at least a quarter of the picture.
+                    compared = run("compare", "-metric", "AE", "-fuzz", "8%", wanted, self.here / "found.png", "null:", check=False)
+                    self.assertLess(float(compared.stderr.split()[0]), 2000)
+
+    def test_a_logo_is_drawn_not_rastered(self):
+        self.write("records.yaml", RECORDS % ", logo: logo.svg")
+        self.write("logo.svg", LOGO % ("#a04020", "#204060"))
+        for layout in ("hang-tag", "fold-tag", "wrap-band"):
+            with self.subTest(layout):
+                pdf = self.render(layout=layout)
+                self.assertEqual([], self.images(pdf))
+                run("pdftoppm", "-r", "100", "-f", "1", "-l", "1", "-singlefile", "-png", pdf, self.here / "page")
+                # #a04020 is there, as a patch of some size.
+                counted = ("-fuzz", "3%", "-fill", "white", "+opaque", "#a04020", "-fill", "black", "-opaque", "#a04020")
+                ink = run("convert", self.here / "page.png", *counted, "-format", "%[fx:(1-mean)*w*h]", "info:").stdout
+                self.assertGreater(float(ink), 200)
+
+    def test_a_logo_is_grey_where_all_is_grey(self):
+        self.write("records.yaml", RECORDS % ", logo: logo.svg")
+        for name, colours, images in (("colours", ("#a04020", "#204060"), True), ("greys", ("#222", "black"), False)):
+            with self.subTest(name):
+                self.write("logo.svg", LOGO % colours)
+                pdf = self.render("--mono", layout="hang-tag")
+                self.assertEqual(images, bool(self.images(pdf)))
+                run("pdftoppm", "-r", "100", "-f", "1", "-l", "1", "-singlefile", "-png", pdf, self.here / "page")
+                saturation = ("-colorspace", "HSL", "-channel", "G", "-separate", "-format", "%[fx:maxima]", "info:")
+                self.assertEqual("0", run("convert", self.here / "page.png", *saturation).stdout)
+
+    def test_tags_without_a_logo_keep_their_place(self):
+        plain = self.render(layout="hang-tag", suffix="png").with_name("out-1.png").read_bytes()
+        self.write("records.yaml", RECORDS % ", logo: logo.svg")
+        self.write("logo.svg", LOGO % ("black", "black"))
+        self.assertNotEqual(plain, self.render(layout="hang-tag", suffix="png").with_name("out-1.png").read_bytes())
+
+    def test_words_stand_in_for_pictures(self):
+        self.write("records.yaml", RECORDS % ", logo: logo.svg, language: de")
+        self.write("logo.svg", LOGO % ("black", "black"))
+        tags = run("pdfinfo", "-struct-text", self.render("--only", "26-117:1", layout="hang-tag")).stdout
+        self.assertIn("Figure", tags)
+        self.assertIn(b"Logo von Quillmoor Yarn Works", self.alternative_texts(self.here / "out.pdf"))
+        self.write("layouts/portrait.yaml", LAYOUT.replace("height: fill", 'height: fill, alt: "{base.name}, drying"'))
+        self.render("--only", "26-117:1")
+        self.assertIn(b"Plain Sock, drying", self.alternative_texts(self.here / "out.pdf"))
+
+    def alternative_texts(self, pdf):
+        plain = self.here / "plain.pdf"
+        run("qpdf", "--qdf", "--object-streams=disable", pdf, plain)
+        return b"\n".join(line for line in plain.read_bytes().splitlines() if b"/Alt" in line)
+
+    def test_same_bytes(self):
+        self.write("records.yaml", RECORDS % ", logo: logo.svg")
+        self.write("logo.svg", LOGO % ("#a04020", "#204060"))
+        for layout, suffix in (("portrait", "pdf"), ("hang-tag", "pdf"), ("hang-tag", "svg")):
+            pages = []
+            for _ in range(2):
+                target = self.render("--only", "26-117:1", layout=layout, suffix=suffix)
+                pages.append(next(self.here.glob(f"out*.{suffix}")).read_bytes())
+                for page in self.here.glob(f"out*.{suffix}"):
+                    page.unlink()
+            self.assertEqual(*pages, msg=f"{layout}, {target.name}")
+
+    def test_a_large_photograph_takes_little_memory(self):
+        # 10 000 x 10 000 pixels are 400 MB unpacked; passed on as they are, they need not be.
+        photo = self.here / "studio" / "photo.jpg"
+        run("convert", "-size", "10000x10000", "xc:#7a5c8a", photo)
+        peak = run("bash", "-c", 'ulimit -v 2000000; exec "$@"', "-", PROGRAM, "render", "portrait",
+                   self.here / "studio", "-o", self.here / "large.pdf", "--only", "26-117:1")
+        self.assertEqual("", peak.stderr)
+        self.assertLess((self.here / "large.pdf").stat().st_size, photo.stat().st_size + 60_000)
+
+
+if __name__ == "__main__":
+    unittest.main()
