@@ -29,8 +29,8 @@ Noun product_of(ItemKind kind) {
     case ItemKind::jars: return {"label", "labels"};
     case ItemKind::skeins: return {"tag", "tags"};
     case ItemKind::lots: return {"lot sheet", "lot sheets"};
-    case ItemKind::dyes:
-    case ItemKind::bases: break;
+    case ItemKind::bases: return {"sign", "signs"};
+    case ItemKind::dyes: break;
     }
     return {"card", "cards"};
 }
@@ -59,7 +59,8 @@ std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items,
     std::vector<Trim> trims;
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
-            trims.push_back({*size, design.shape.round, design.shape.corner, design.shape.bleed});
+            trims.push_back({size->size, design.shape.round, design.shape.corner, design.shape.bleed,
+                             design.shape.clipped, size->sector});
     }
     return trims;
 }

@@ -44,7 +44,8 @@ std::string size_words(const Shape& shape) {
     const auto* width = std::get_if<Length>(&shape.width.value);
     const auto* height = std::get_if<Length>(&shape.height.value);
     if (width == nullptr || height == nullptr) return "by its record";
-    return shape.round ? to_string(*width) + " round" : measures({*width, *height});
+    if (!shape.round) return measures({*width, *height});
+    return near(*width, *height) ? to_string(*width) + " round" : measures({*width, *height}) + " oval";
 }
 
 // In inches where the stock's file speaks of them.

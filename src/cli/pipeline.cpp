@@ -110,8 +110,9 @@ class LabelMaker {
     PlacedLabel take(std::size_t index) {
         const auto [found, is_new] = made_.try_emplace(index);
         if (is_new) {
+            const Trim& trim = job_.trims[index];
             PlacedLabel label =
-                place_label(job_.design, job_.items[index], job_.trims[index].size, job_.typesetter, diagnostics_);
+                place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter, diagnostics_);
             found->second = mono_ ? in_grey(label) : label;
         }
         PlacedLabel label = found->second;

@@ -9,6 +9,7 @@
 #include "base/spot.h"
 #include "pictures/picture_file.h"
 #include "records/care.h"
+#include "records/girth.h"
 #include "records/lot_form.h"
 #include "records/money.h"
 #include "records/recipe.h"
@@ -196,8 +197,8 @@ struct Jar {
     Basis basis = Basis::weight;
     std::optional<Mass> batch; // the whole mix, as weighed in
     std::optional<Volume> holds;
-    Length diameter;           // of the straight wall, at the label
-    Length height;             // of the straight wall
+    Girth girth;               // where the label lies
+    Length height;             // of the wall between its bends, upright
     std::optional<Length> lid; // flat top of the lid
     std::optional<RecordedDate> mixed;
     std::optional<std::string> mixed_by;

@@ -40,6 +40,8 @@ LAYOUTS = {
     "jar-sheet": ((105, 148), False),
     "lot-sheet": ((148, 210), True),
     "pot-tag": ((60, 18), False),
+    "stall-tent": ((198, 198), False),
+    "shelf-strip": ((150, 34), False),
 }
 JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give", "jar-sheet")
 
