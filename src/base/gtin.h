@@ -10,7 +10,7 @@ namespace dyeleaf {
 enum class Gtin { ean_13, upc_a };
 
 // The check digit of a number without it: weights 3 and 1 in turn from the right, what is missing to a multiple of ten
-// (GS1 General Specifications, 7.9). Requires: digits alone.
+// (GS1 General Specifications, 7.9; clause from memory). Requires: digits alone.
 char gtin_check_digit(std::string_view digits);
 
 struct GtinFault {

@@ -91,6 +91,7 @@ bool is_linear(CodeKind kind) {
     return kind != CodeKind::qr;
 }
 
+// Numbers of clauses, save 5.12.3.1, from memory.
 CodeRules code_rules(CodeKind kind) {
     switch (kind) {
     // Quiet zone: ISO/IEC 18004, 9.1. Modules: GS1 General Specifications, 5.12.3.1, for a QR code at a till.

@@ -1,4 +1,4 @@
-// The ink of a code: always black on white, whatever lies below, as rectangles of one path.
+// The ink of a code: always black on white, whatever lies below; all of the black is one path.
 #pragma once
 
 #include "codes/size_code.h"

@@ -105,8 +105,16 @@ void Player::draw(cairo_t* context, const DisplayList& list) {
 
 void Player::draw_item(cairo_t* context, const FillPath& fill) {
     set_colour(context, fill.colour);
-    fill.dot > Length{} ? trace_on_dots(context, fill) : trace(context, fill.path, points);
+    if (fill.dot == Length{}) {
+        trace(context, fill.path, points);
+        cairo_fill(context);
+        return;
+    }
+    trace_on_dots(context, fill);
+    // In pixels each one is black or white.
+    if (medium_ == Medium::pixels) cairo_set_antialias(context, CAIRO_ANTIALIAS_NONE);
     cairo_fill(context);
+    cairo_set_antialias(context, CAIRO_ANTIALIAS_DEFAULT);
 }
 
 void Player::draw_item(cairo_t* context, const StrokePath& stroke) {

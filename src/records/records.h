@@ -69,8 +69,25 @@ struct Studio {
     std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
     std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
     std::optional<RecordedPicture> logo;
-    std::optional<std::string> link;                     // codes to scan lead there, with a lot's id behind it
-    Length dot = inches(1) / 300;                        // of her printer
+    std::optional<std::string> link; // codes to scan lead there, with a lot's id behind it
+    Length dot = inches(1) / 300;    // of her printer
+    Spot spot;
+};
+
+// Two numbers that were read on one side of a measuring sheet, or off its two lines.
+struct Reading {
+    Length across, down;
+    friend bool operator==(Reading, Reading) = default;
+};
+// One tray of one printer, as it was read off the measuring sheet that it printed (calibration/misprint.h).
+struct Printer {
+    Sourced<std::string> name;
+    std::string tray;                      // empty: not named
+    Sourced<std::string> paper;            // "A4"; looked up where papers are known
+    std::optional<Backs> backs;            // how it turned the sheet; none: as the studio says
+    Reading front;                         // where the creases cut the scales, 0 to 20 mm
+    std::optional<Reading> back;           // none: printed on one side only
+    std::optional<Sourced<Reading>> lines; // as long as they came out; none: not measured
     Spot spot;
 };
 
@@ -275,6 +292,7 @@ struct Lot {
 
 struct Records {
     Studio studio;
+    std::vector<Printer> printers;
     std::vector<Ingredient> ingredients;
     std::vector<Dye> dyes;
     std::vector<Jar> jars;
