@@ -193,7 +193,7 @@ class Bender {
     explicit Bender(const Sector& sector) : sector_(sector) {}
 
     void operator()(const FillPath& fill) {
-        if (fill.dot) { // the modules of a code, which a scanner needs square
+        if (fill.dot > Length{}) { // the modules of a code, which a scanner needs square
             auto list = std::make_shared<DisplayList>();
             list->items.emplace_back(fill);
             items.emplace_back(Group{std::move(list), rigid(middle_of(fill.path), sector_), std::nullopt});
