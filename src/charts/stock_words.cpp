@@ -31,9 +31,11 @@ class StockWords {
     }
 
   private:
-    [[nodiscard]] std::string figure(Length length) const { return language_.number(length.in_mm(), 2); }
+    [[nodiscard]] std::string figure(Length length) const {
+        return stock_.in_inches ? language_.number(length / inches(1), 4) : language_.number(length.in_mm(), 2);
+    }
     [[nodiscard]] std::string length(Length length) const {
-        return figure(length) + std::string{no_break_space} + "mm";
+        return figure(length) + std::string{no_break_space} + (stock_.in_inches ? "in" : "mm");
     }
     [[nodiscard]] std::string size(Size size) const {
         const std::string space{no_break_space};

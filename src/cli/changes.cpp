@@ -30,7 +30,8 @@ std::vector<std::uint64_t> digests(const Job& job, const Render& request) {
         make_items(job.records, job.design.items, job.design.grouping, Selection{request.only}, printing, unheard);
     std::vector<std::uint64_t> result;
     for (std::size_t i = 0; i < items.size(); ++i) {
-        const PlacedLabel label = place_label(job.design, items[i], job.trims[i].size, job.typesetter, unheard);
+        const PlacedLabel label =
+            place_label(job.design, items[i], {job.trims[i].size, job.trims[i].sector}, job.typesetter, unheard);
         Digest sum;
         sum.add(std::uint64_t{request.ink.mono});
         for (const auto& side : {label.front, label.back}) {

@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "cli/charted_stocks.h"
 #include "cli/library.h"
+#include "cli/measure.h"
 #include "cli/new_folder.h"
 #include "cli/next_lot.h"
 #include "cli/overview.h"
@@ -93,6 +94,11 @@ int put_in_place(const std::optional<Rendering>& rendering, Session& session) {
     return writing.errors() > 0 ? problems_found : status;
 }
 
+int run_measure(const MeasurePrinter& command, Session& session) {
+    const auto sheet = measure(command, session.library(command.folder), session.diagnostics);
+    return put_in_place(sheet, session);
+}
+
 int run_render(const Render& command, Session& session) {
     Diagnostics& diagnostics = session.diagnostics;
     const auto date = today(command.date, session.surroundings.source_date_epoch, diagnostics);
@@ -177,6 +183,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
     return std::visit(Overloaded{[&](const NewFolder& one) { return run_new(one, session); },
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },
+                                 [&](const MeasurePrinter& one) { return run_measure(one, session); },
                                  [&](const ShowProof& one) { return run_proof(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },

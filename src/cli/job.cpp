@@ -1,7 +1,9 @@
 #include "cli/job.h"
 
 #include "base/words.h"
+#include "calibration/corrected_page.h"
 #include "cli/changes.h"
+#include "cli/printers.h"
 #include "cli/two_sides.h"
 #include "layout/check_play.h"
 #include "layout/layout.h"
@@ -27,8 +29,8 @@ Noun product_of(ItemKind kind) {
     case ItemKind::jars: return {"label", "labels"};
     case ItemKind::skeins: return {"tag", "tags"};
     case ItemKind::lots: return {"lot sheet", "lot sheets"};
-    case ItemKind::dyes:
-    case ItemKind::bases: break;
+    case ItemKind::bases: return {"sign", "signs"};
+    case ItemKind::dyes: break;
     }
     return {"card", "cards"};
 }
@@ -57,7 +59,8 @@ std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items,
     std::vector<Trim> trims;
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
-            trims.push_back({*size, design.shape.round, design.shape.corner, design.shape.bleed});
+            trims.push_back({size->size, design.shape.round, design.shape.corner, design.shape.bleed,
+                             design.shape.clipped, size->sector});
     }
     return trims;
 }
@@ -133,13 +136,55 @@ std::vector<int> copies_of(const Job& job, const Render& request, const Printing
     return copies;
 }
 
+// A print shop's files and pictures are for no printer of hers.
+void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
+    if (!job.stock.page_per_label && request.format == Format::pdf) {
+        job.chosen = choose_printer(job.records.printers, request.printer, job.stock.paper, diagnostics);
+        if (job.chosen.printer != nullptr) job.measured = measured_by(*job.chosen.printer, job.records.studio.backs);
+    } else if (request.printer.named() && !is_none(request.printer)) {
+        diagnostics.warning({},
+                            "nothing is corrected for a printer: this is " +
+                                std::string{job.stock.page_per_label ? "a file for a print shop" : "a picture"},
+                            "render a PDF on the paper that goes into the printer, or leave --printer away");
+    }
+}
+
+// The rectangle around all labels of a sheet.
+Rect around_labels(const SheetPlan& plan, const std::vector<Trim>& trims) {
+    Point least = plan.slots.front().origin;
+    Point most = least;
+    for (const Slot& slot : plan.slots) {
+        const Rect label = {slot.origin, trims[slot.label].size};
+        least = {smaller(least.x, label.left()), smaller(least.y, label.top())};
+        most = {larger(most.x, label.right()), larger(most.y, label.bottom())};
+    }
+    return {least, {most.x - least.x, most.y - least.y}};
+}
+
+// Labels moved towards an edge that the printer leaves white.
+void check_reach(const Job& job, Diagnostics& diagnostics) {
+    if (job.chosen.printer == nullptr) return;
+    for (const SheetPlan& plan : job.plans) {
+        const Rect labels = around_labels(plan, job.trims);
+        for (const Side side : {Side::front, turning(job.backs, plan.paper).back}) {
+            if (side != Side::front && !job.design.back) continue;
+            const Misprint misprint = misprint_of(job.measured, passage(side, job.backs, plan.paper));
+            check_reach(*job.chosen.printer, misprint, standing(plan.paper).bounds(seen_on(side, labels, plan.paper)),
+                        standing_size(plan.paper), diagnostics);
+        }
+    }
+}
+
 void note_backs(Job& job, const Render& request, Diagnostics& diagnostics) {
     if (request.backs && !job.design.back) {
         diagnostics.warning({},
                             "--backs has nothing to turn: the layout " + in_quotes(job.design.name) + " has no back");
     }
     // Whoever takes labels page by page arranges the sheets, and turns them, otherwise than her own printer.
-    job.backs = request.backs || job.stock.page_per_label ? request.backs : job.records.studio.backs;
+    job.backs = request.backs;
+    if (request.backs || job.stock.page_per_label) return;
+    const Printer* printer = job.chosen.printer;
+    job.backs = printer != nullptr && printer->backs ? printer->backs : job.records.studio.backs;
 }
 
 // A back that runs past the edge needs paper there to run on to.
@@ -214,6 +259,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                                          {},
                                          {}});
     const Printing printing = job->languages.printing(today, request.ink);
+    note_printer(*job, request, diagnostics);
     note_backs(*job, request, diagnostics);
     job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
                             diagnostics);
@@ -235,6 +281,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     job->plans = plan(*job, request, library, diagnostics);
     if (!sound()) return nullptr;
     check_bleed(*job, diagnostics);
+    check_reach(*job, diagnostics);
     if (!request.used.empty()) {
         diagnostics.warning({},
                             "a sheet that has been through a laser printer once should not go through again: labels "
@@ -272,6 +319,13 @@ std::vector<std::string> remarks(const Job& job, const Render& request) {
     if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
         lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
     if (job.stock.laminate && !job.plans.empty()) lines.push_back(laminate_words(job));
+    if (!job.chosen.remark.empty()) lines.push_back(job.chosen.remark);
+    if (job.chosen.printer != nullptr && !job.plans.empty()) {
+        const Size paper = job.plans.front().paper;
+        std::optional<Passage> back;
+        if (job.design.back) back = passage(turning(job.backs, paper).back, job.backs, paper);
+        lines.push_back(correction_words(*job.chosen.printer, job.measured, back));
+    }
     if (const auto used = part_used(job, request); !used.empty()) {
         const auto left = cell_rects(*job.stock.cells).size() - used.size();
         lines.push_back("the last sheet then has " + counted(static_cast<int>(left), "free cell", "free cells") +

@@ -3,6 +3,8 @@
 
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "calibration/misprint.h"
+#include "cli/choose_printer.h"
 #include "cli/library.h"
 #include "cli/options.h"
 #include "cli/studio.h"
@@ -33,6 +35,8 @@ struct Job {
     int unchanged = 0;       // labels left out by --changed
     std::string note;        // the new text of the note of what was printed; empty: none is to be kept
     std::vector<SheetPlan> plans;
+    ChosenPrinter chosen = {};
+    Measured measured = {}; // of the chosen printer
 };
 
 // Nothing where the diagnostics have errors. Without items where all that was asked for is unchanged.

@@ -16,7 +16,9 @@ struct Typed {
     std::string layout, folder, output, stock, date, id;
     std::vector<std::string> only;
     std::vector<std::string> copies;
-    std::string used, backs;
+    std::string used, backs, printer, tray;
+    std::string paper = "A4";
+    bool corrected = false;
     std::string skip = "0", dpi = "300";
     bool mono = false, save_ink = false, piles = false, changed = false, remember = false;
 };
@@ -27,6 +29,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf render dye-card my-studio -o cards.pdf             a reference card for each dye
   dyeleaf render hang-tag my-studio -o tags.pdf --only 26-117
   dyeleaf proof hang-tag my-studio                           what would be printed where, before paper is spent
+  dyeleaf measure my-studio -o measure.pdf                   a sheet to measure your printer by
   dyeleaf facts my-studio sloe                               all that follows from one record
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf layouts                                            the layouts there are
@@ -68,6 +71,16 @@ void add_layout(CLI::App& command, Typed& typed, const std::string& records) {
     add_folder(command, typed.folder, records);
 }
 
+void add_backs(CLI::App& command, Typed& typed) {
+    command.add_option("--backs", typed.backs, "how the paper is turned for its back, instead of what the studio says")
+        ->option_text("long-edge|short-edge|by-hand|by-hand-reversed");
+}
+
+void add_printer(CLI::App& command, Typed& typed, const std::string& about) {
+    command.add_option("--printer", typed.printer, about)->option_text("NAME");
+    command.add_option("--tray", typed.tray, "and this tray of it")->option_text("NAME");
+}
+
 // Which labels go where on which sheets.
 void add_sheets(CLI::App& command, Typed& typed) {
     command.add_option("--only", typed.only, "print these only; may be given several times")
@@ -82,11 +95,30 @@ void add_sheets(CLI::App& command, Typed& typed) {
     command.add_option("--skip", typed.skip, "leave the first N cells free: short for --used 1-N")->option_text("N");
     command.add_flag("--piles", typed.piles,
                      "in order down through the sheets: cut all at once, lay the small piles on one another");
-    command.add_option("--backs", typed.backs, "how the paper is turned for its back, instead of what the studio says")
-        ->option_text("long-edge|short-edge|by-hand|by-hand-reversed");
+    add_backs(command, typed);
+    add_printer(command, typed, "correct for this printer of your records; none: for none");
     add_date(command, typed.date);
     command.add_flag("--mono", typed.mono, "in black and greys, for a printer without colour");
     command.add_flag("--save-ink", typed.save_ink, "outlines and patterns in place of solid colour");
+}
+
+constexpr std::string_view measure_examples = R"(Examples:
+  dyeleaf measure my-studio -o measure.pdf
+  dyeleaf measure my-studio -o measure.pdf --printer workroom --tray rear --paper Letter
+  dyeleaf measure my-studio -o proof.pdf --printer workroom --corrected
+
+The sheet itself says what to do with it. Its readings go into your records, and from then on render corrects what it
+prints for that printer; --corrected prints the sheet so, to see whether all is well now.)";
+
+void add_measure(CLI::App& program, Typed& typed, const std::string& records) {
+    CLI::App& measure = add_command(program, "measure", "Make the sheet by which you measure your printer");
+    add_folder(measure, typed.folder, records);
+    measure.add_option("-o,--output", typed.output, "the file to write")->option_text("FILE.pdf");
+    measure.add_option("--paper", typed.paper, "the paper to print it on; A4 if not given")->option_text("NAME");
+    add_printer(measure, typed, "the printer to measure, as you call it");
+    add_backs(measure, typed);
+    measure.add_flag("--corrected", typed.corrected, "corrected for that printer, as a proof");
+    measure.footer(std::string{measure_examples});
 }
 
 void add_commands(CLI::App& program, Typed& typed) {
@@ -111,6 +143,7 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_layout(proof, typed, records);
     add_sheets(proof, typed);
 
+    add_measure(program, typed, records);
     add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
     CLI::App& facts = add_command(program, "facts", "Show all that is known and worked out of one record");
     add_folder(facts, typed.folder, records);
@@ -242,7 +275,7 @@ std::optional<std::string> take_used(const Typed& typed, Render& render) {
     return std::nullopt;
 }
 
-std::optional<std::string> take_backs(const std::string& text, Render& render) {
+std::optional<std::string> take_backs(const std::string& text, std::optional<Backs>& wanted) {
     if (text.empty()) return std::nullopt;
     constexpr std::array known = {std::pair{"long-edge", Backs::long_edge}, std::pair{"short-edge", Backs::short_edge},
                                   std::pair{"by-hand", Backs::by_hand},
@@ -250,19 +283,25 @@ std::optional<std::string> take_backs(const std::string& text, Render& render) {
     std::string word = lower_case(text);
     std::ranges::replace(word, ' ', '-');
     for (const auto& [name, backs] : known) {
-        if (word == name) render.backs = backs;
+        if (word == name) wanted = backs;
     }
-    if (render.backs) return std::nullopt;
+    if (wanted) return std::nullopt;
     return "--backs takes long-edge, short-edge, by-hand or by-hand-reversed, not " + in_quotes(text);
+}
+
+WantedPrinter printer_of(const Typed& typed) {
+    const auto name = [](const std::string& text) { return text.empty() ? std::nullopt : std::optional{text}; };
+    return {name(typed.printer), name(typed.tray)};
 }
 
 // What render and proof have in common.
 std::variant<Render, Misuse> read_sheets(const std::string& name, const Typed& typed) {
     Render render{typed.layout, typed.folder, typed.output, Format::pdf, typed.only};
     for (const auto& complaint :
-         {take_copies(typed.copies, render), take_used(typed, render), take_backs(typed.backs, render)}) {
+         {take_copies(typed.copies, render), take_used(typed, render), take_backs(typed.backs, render.backs)}) {
         if (complaint) return misuse(name, *complaint);
     }
+    render.printer = printer_of(typed);
     render.piles = typed.piles;
     render.changed = typed.changed;
     render.remember = typed.remember;
@@ -304,6 +343,25 @@ std::variant<Command, Answer, Misuse> read_proof(const Typed& typed) {
     return Command{ShowProof{std::move(std::get<Render>(read))}};
 }
 
+std::variant<Command, Answer, Misuse> read_measure(const Typed& typed) {
+    const std::string name = "measure";
+    if (format_of(typed.output) != Format::pdf)
+        return misuse(name,
+                      "measure needs the file to write, which ends in .pdf: dyeleaf measure my-studio -o measure.pdf");
+    MeasurePrinter measure;
+    if (!typed.folder.empty()) measure.folder = typed.folder;
+    measure.output = typed.output;
+    measure.paper = typed.paper;
+    measure.printer = printer_of(typed);
+    measure.corrected = typed.corrected;
+    if (const auto complaint = take_backs(typed.backs, measure.backs)) return misuse(name, *complaint);
+    if (measure.corrected && !measure.folder)
+        return misuse(name,
+                      "--corrected needs the folder that holds your records: dyeleaf measure my-studio -o proof.pdf "
+                      "--corrected");
+    return Command{measure};
+}
+
 std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
     const std::string name = "facts";
     if (typed.folder.empty() || typed.id.empty())
@@ -325,6 +383,7 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (!typed.date.empty() && !date_of(typed)) return misuse(name, not_a_day(typed.date));
     if (name == "render") return read_render(typed);
     if (name == "proof") return read_proof(typed);
+    if (name == "measure") return read_measure(typed);
     if (name == "facts") return read_facts(typed);
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};

@@ -29,6 +29,11 @@ struct CopiesOf {
     std::string selector; // as --only takes it
     int count = 1;        // 1 to 1000
 };
+// As typed after --printer and --tray.
+struct WantedPrinter {
+    std::optional<std::string> printer, tray;
+    [[nodiscard]] bool named() const { return printer || tray; }
+};
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml
     std::filesystem::path folder;
@@ -40,12 +45,22 @@ struct Render {
     std::set<int> used = {};              // cells of the first sheet, row by row from 1
     bool piles = false;                   // in order down through the sheets
     std::optional<Backs> backs = {};      // none: what the studio says
+    WantedPrinter printer = {};           // whose misprint is corrected
     bool changed = false;                 // only what looks otherwise than when it was last remembered
     bool remember = false;                // note what is printed
     std::optional<std::string> stock = {};
     std::optional<Date> date = {}; // to the day
     int dpi = 300;                 // 30 to 1200
     Ink ink = {};
+};
+// The sheet by which a printer is measured.
+struct MeasurePrinter {
+    std::optional<std::filesystem::path> folder; // none: in English, for a studio without records
+    std::filesystem::path output;
+    std::string paper = "A4"; // as typed
+    WantedPrinter printer = {};
+    std::optional<Backs> backs = {};
+    bool corrected = false; // with what is recorded, as a proof of it
 };
 // What would be printed; nothing is written.
 struct ShowProof {
@@ -70,8 +85,8 @@ struct ShowStocks {
     std::optional<std::filesystem::path> folder;
     std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
-using Command =
-    std::variant<NewFolder, CheckFolder, Render, ShowProof, ListFolder, ShowFacts, NextLot, ShowLayouts, ShowStocks>;
+using Command = std::variant<NewFolder, CheckFolder, Render, MeasurePrinter, ShowProof, ListFolder, ShowFacts, NextLot,
+                             ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

@@ -44,13 +44,25 @@ std::string size_words(const Shape& shape) {
     const auto* width = std::get_if<Length>(&shape.width.value);
     const auto* height = std::get_if<Length>(&shape.height.value);
     if (width == nullptr || height == nullptr) return "by its record";
-    return shape.round ? to_string(*width) + " round" : measures({*width, *height});
+    if (!shape.round) return measures({*width, *height});
+    return near(*width, *height) ? to_string(*width) + " round" : measures({*width, *height}) + " oval";
 }
 
-std::string cell_words(const CellGrid& grid) {
-    if (grid.round && near(grid.cell.width, grid.cell.height)) return "round, " + to_string(grid.cell.width);
-    if (grid.round) return "oval, " + measures(grid.cell);
-    return "of " + measures(grid.cell) + (grid.corner > Length{} ? ", rounded" : "");
+// In inches where the stock's file speaks of them.
+std::string length_words(Length length, const Stock& stock) {
+    return stock.in_inches ? decimal(length / inches(1), 4) + " in" : to_string(length);
+}
+
+std::string size_words(Size size, const Stock& stock) {
+    if (!stock.in_inches) return measures(size);
+    return decimal(size.width / inches(1), 4) + " × " + length_words(size.height, stock);
+}
+
+std::string cell_words(const Stock& stock) {
+    const CellGrid& grid = *stock.cells;
+    if (grid.round && near(grid.cell.width, grid.cell.height)) return "round, " + length_words(grid.cell.width, stock);
+    if (grid.round) return "oval, " + size_words(grid.cell, stock);
+    return "of " + size_words(grid.cell, stock) + (grid.corner > Length{} ? ", rounded" : "");
 }
 
 std::string cut_words(const Stock& stock) {
@@ -66,13 +78,13 @@ std::string labels_words(const Stock& stock) {
     if (stock.page_per_label) return "one label a page";
     if (!stock.cells) return cut_words(stock);
     const CellGrid& grid = *stock.cells;
-    return std::to_string(grid.columns) + " × " + std::to_string(grid.rows) + " " + cell_words(grid);
+    return std::to_string(grid.columns) + " × " + std::to_string(grid.rows) + " " + cell_words(stock);
 }
 
 std::string paper_words(const Stock& stock) {
-    if (!stock.roll) return stock.page_per_label ? "" : measures(stock.paper);
+    if (!stock.roll) return stock.page_per_label ? "" : size_words(stock.paper, stock);
     const Roll& roll = *stock.roll;
-    return "roll, " + (roll.length ? measures({roll.width, *roll.length}) : to_string(roll.width));
+    return "roll, " + (roll.length ? size_words({roll.width, *roll.length}, stock) : length_words(roll.width, stock));
 }
 
 std::string purpose(const Design& design) {

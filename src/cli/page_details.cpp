@@ -38,13 +38,13 @@ void forget_links(TaggedPage& page) {
 
 } // namespace
 
-PdfPage page_details(const PrintRun& run, std::size_t sheet, Side side, TaggedPage tagged) {
+PdfPage page_details(const PrintRun& run, std::size_t sheet, Side side, Size size, TaggedPage tagged) {
     const SheetPlan& plan = run.plans[sheet];
     const std::size_t titled = std::min(tagged.size(), plan.slots.size());
     for (std::size_t i = 0; i < titled; ++i)
         tagged[i].title = run.items[plan.slots[i].label].id;
     // An imposed sheet is cut by its marks; what the printer delivers is the whole of it.
-    PdfPage page{{{}, plan.paper}, {}, page_label(run, sheet, side), entry(run, sheet, side), std::move(tagged)};
+    PdfPage page{{{}, size}, {}, page_label(run, sheet, side), entry(run, sheet, side), std::move(tagged)};
     if (run.stock.page_per_label && !plan.slots.empty()) {
         const Slot& slot = plan.slots.front();
         const Trim& trim = run.trims[slot.label];

@@ -20,7 +20,8 @@ struct PrintRun {
     bool two_sided = false;
 };
 
-// One side of `run.plans[sheet]`. An entry for each sheet or, with a page a label, for each label's first page.
-PdfPage page_details(const PrintRun& run, std::size_t sheet, Side side, TaggedPage tagged);
+// One side of `run.plans[sheet]`, on a page of size `page`. An entry for each sheet or, with a page a label, for each
+// label's first page.
+PdfPage page_details(const PrintRun& run, std::size_t sheet, Side side, Size page, TaggedPage tagged);
 
 } // namespace dyeleaf

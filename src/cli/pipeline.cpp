@@ -1,11 +1,13 @@
 #include "cli/pipeline.h"
 
 #include "base/words.h"
+#include "calibration/corrected_page.h"
 #include "cli/caption.h"
 #include "cli/fact_list.h"
 #include "cli/job.h"
 #include "cli/page_details.h"
 #include "cli/printed_note.h"
+#include "cli/printers.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"
 #include "facts/checks.h"
@@ -108,8 +110,9 @@ class LabelMaker {
     PlacedLabel take(std::size_t index) {
         const auto [found, is_new] = made_.try_emplace(index);
         if (is_new) {
+            const Trim& trim = job_.trims[index];
             PlacedLabel label =
-                place_label(job_.design, job_.items[index], job_.trims[index].size, job_.typesetter, diagnostics_);
+                place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter, diagnostics_);
             found->second = mono_ ? in_grey(label) : label;
         }
         PlacedLabel label = found->second;
@@ -132,8 +135,13 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
     LabelMaker labels{job, printing.manner.ink.mono, diagnostics};
     const PrintRun run{
         job.plans, job.items, job.trims, job.stock, printing.manner.language, job.design.back.has_value()};
-    const auto print = [&](const DisplayList& page, std::size_t sheet, Side side) {
-        press.page(page, [&](TaggedPage tagged) { return page_details(run, sheet, side, std::move(tagged)); });
+    const auto print = [&](DisplayList page, std::size_t sheet, Side side) {
+        if (job.chosen.printer != nullptr) {
+            const Passage how = passage(side, job.backs, job.plans[sheet].paper);
+            page = corrected(std::move(page), misprint_of(job.measured, how));
+        }
+        press.page(page,
+                   [&](TaggedPage tagged) { return page_details(run, sheet, side, page.size, std::move(tagged)); });
     };
     std::vector<DisplayList> backs; // that wait until all fronts are printed
     for (std::size_t i = 0; i < job.plans.size(); ++i) {
@@ -160,12 +168,12 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
         if (is_by_hand(job.backs)) {
             backs.push_back(std::move(back));
         } else {
-            print(back, i, turn.back);
+            print(std::move(back), i, turn.back);
         }
     }
     for (std::size_t i = 0; i < backs.size(); ++i) {
         const std::size_t sheet = job.backs == Backs::by_hand_reversed ? backs.size() - 1 - i : i;
-        print(backs[sheet], sheet, turning(job.backs, job.plans[sheet].paper).back);
+        print(std::move(backs[sheet]), sheet, turning(job.backs, job.plans[sheet].paper).back);
     }
 }
 

@@ -71,7 +71,7 @@ class ProofList {
         Diagnostics own;
         if (!job_.design.grouping)
             make_items(job_.records, job_.design.items, std::nullopt, Selection{{item.id}}, printing_, own);
-        place_label(job_.design, item, job_.trims[label].size, job_.typesetter, own);
+        place_label(job_.design, item, {job_.trims[label].size, job_.trims[label].sector}, job_.typesetter, own);
         std::vector<std::string> texts;
         for (Diagnostic& diagnostic : own.sorted()) {
             if (!known_.insert(diagnostic.message).second) continue;

@@ -1,5 +1,6 @@
 #include "cli/studio.h"
 
+#include "cli/check_printers.h"
 #include "records/read_pictures.h"
 #include "records/read_records.h"
 #include "source/files.h"
@@ -12,6 +13,7 @@ std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnost
     const auto files = read_folder(folder, diagnostics);
     if (files.empty()) return std::nullopt;
     Records records = read_records(files, diagnostics);
+    check_printers(records.printers, diagnostics);
     read_pictures(records, folder, diagnostics);
     return records;
 }

@@ -22,6 +22,16 @@ bool is_by_hand(std::optional<Backs> backs) {
     return backs == Backs::by_hand || backs == Backs::by_hand_reversed;
 }
 
+std::string name_of(Backs backs) {
+    switch (backs) {
+    case Backs::long_edge: return "long edge";
+    case Backs::short_edge: return "short edge";
+    case Backs::by_hand: return "by hand";
+    case Backs::by_hand_reversed: break;
+    }
+    return "by hand reversed";
+}
+
 std::string turning_words(std::optional<Backs> backs, Size paper, std::size_t sheets) {
     const std::string edge = turning(backs, paper).short_edge ? "short edge" : "long edge";
     if (!is_by_hand(backs)) return "flip on the " + edge;

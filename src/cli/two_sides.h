@@ -23,6 +23,9 @@ Turning turning(std::optional<Backs> backs, Size paper);
 // All fronts before all backs.
 bool is_by_hand(std::optional<Backs> backs);
 
+// As it is recorded: "long edge".
+std::string name_of(Backs backs);
+
 // "flip on the long edge"; by hand: "print pages 1 to 3, turn the pile over on its long edge, print pages 4 to 6".
 std::string turning_words(std::optional<Backs> backs, Size paper, std::size_t sheets);
 

@@ -67,6 +67,9 @@ struct Template {
     Spot spot;
 };
 
+// A text on the circle that fits into its box: on its upper half, or on its lower half and upright there as well.
+enum class Around { top, bottom };
+
 struct Box;
 
 struct Column {
@@ -105,6 +108,7 @@ struct Text {
     Template content;
     std::optional<Template> otherwise; // printed when a fact of `content` is not recorded; none: the box is left out
     TextStyle style;
+    std::optional<Around> around = std::nullopt;
 };
 // A colour, with boxes on it whose text is black or white by contrast.
 struct SwatchBox {
@@ -139,6 +143,7 @@ struct Caution {
     CautionKind kind = CautionKind::not_food;
     bool brief = false; // the short wording, for lids
     TextStyle style;    // its size may be raised, never lowered below the caution's own; it never shrinks
+    std::optional<Around> around = std::nullopt;
 };
 // Marks where a hole is to be punched.
 struct HoleMark {
@@ -193,8 +198,12 @@ struct Fold {
 
 struct Shape {
     LengthOrFact width, height;
+    // The radius on which its middle lies, where it goes round a tapering wall: below 0 with the centre above it. None,
+    // or a fact that is not recorded: a straight label.
+    std::optional<LengthOrFact> arc;
     bool round = false;
     Length corner;
+    Length clipped{}; // so much of either side is cut away with the two top corners, where a tag hangs from its string
     Length bleed;
     Length safe; // nothing but background within this of the trim
     // What the layout is made for, where the size comes from the record: smaller labels are warned of.

@@ -102,10 +102,18 @@ TextStyle read_text_style(Fields& fields, const BoxContext& context) {
     return style;
 }
 
+std::optional<Around> read_around(Fields& fields, const BoxContext& context) {
+    const Node* node = fields.take("around");
+    if (node == nullptr) return std::nullopt;
+    return read_choice<Around>(*node, "around", {{"top", Around::top}, {"bottom", Around::bottom}},
+                               context.styles.diagnostics);
+}
+
 Text read_text_box(const Node& node, Fields& fields, const BoxContext& context) {
     Text text;
     text.content = read_template(node, context);
     if (const Node* otherwise = fields.take("else")) text.otherwise = read_template(*otherwise, context);
+    text.around = read_around(fields, context);
     text.style = read_text_style(fields, context);
     return text;
 }
@@ -149,6 +157,7 @@ Caution read_caution(const Node& node, Fields& fields, const BoxContext& context
                                              {"statements", CautionKind::statements}},
                                             diagnostics)
                        .value_or(CautionKind::not_food);
+    caution.around = read_around(fields, context);
     if (const Node* brief = fields.take("brief")) {
         caution.brief = read_yes_no(*brief, "brief", diagnostics).value_or(false);
     }

@@ -15,13 +15,21 @@ namespace {
 
 constexpr LengthRange label_length{mm(5), mm(1200)};
 
+// A fixed one has its centre below it.
+std::optional<LengthOrFact> read_arc(const Node& node, const BoxContext& context) {
+    return read_length_or_fact(node, "arc", context);
+}
+
 Shape read_shape(const Node& node, const BoxContext& context) {
     Diagnostics& diagnostics = context.styles.diagnostics;
     Fields fields{node, "shape", diagnostics};
     Shape shape;
     shape.width.value = mm(50);
     shape.height.value = mm(50);
-    if (const Node* round = fields.take("round")) {
+    const Node* round = fields.take("round");
+    const bool is_oval = round != nullptr && fields.has("width");
+    if (is_oval) shape.round = read_yes_no(*round, "round", diagnostics).value_or(false);
+    if (round != nullptr && !is_oval) {
         shape.round = true;
         if (const auto diameter = read_length_or_fact(*round, "round", context)) {
             shape.width = *diameter;
@@ -35,12 +43,14 @@ Shape read_shape(const Node& node, const BoxContext& context) {
             shape.height = read_length_or_fact(*height, "height", context).value_or(shape.height);
         }
     }
+    if (const Node* arc = fields.take("arc")) shape.arc = read_arc(*arc, context);
     const auto length = [&](std::string_view key, Length most = mm(50), Length otherwise = {}) {
         const Node* one = fields.take(key);
         return one == nullptr ? otherwise
                               : read_length(*one, std::string{key}, {mm(0), most}, diagnostics).value_or(Length{});
     };
     shape.corner = length("corner");
+    shape.clipped = length("clipped");
     shape.bleed = length("bleed");
     // What bleeds is cut in piles, whose edges wander: print shops ask for 3 mm (common practice).
     shape.safe = length("safe", mm(50), shape.bleed > Length{} ? mm(3) : Length{});
@@ -142,6 +152,9 @@ std::optional<ItemKind> read_item_kind(const Node& node, Diagnostics& diagnostic
                                  diagnostics);
 }
 
+// A string tears out of a hole whose centre lies nearer to an edge (common practice).
+constexpr Length least_hold = mm(6);
+
 // A hole is of use only where the label has paper all round it. Sizes that come from facts are checked when placed.
 void check_holes(const Design& design, Diagnostics& diagnostics) {
     const auto* width = std::get_if<Length>(&design.shape.width.value);
@@ -149,8 +162,18 @@ void check_holes(const Design& design, Diagnostics& diagnostics) {
     const auto inside = [](const std::optional<Length>& at, const Length* size, Length diameter) {
         return !at || size == nullptr || (fits(diameter / 2, *at) && fits(*at + diameter / 2, *size));
     };
+    const auto too_near = [](const std::optional<Length>& at, const Length* size) {
+        return at && size != nullptr && !(fits(least_hold, *at) && fits(*at + least_hold, *size));
+    };
     for (const Hole& hole : design.holes) {
-        if (inside(hole.x, width, hole.diameter) && inside(hole.y, height, hole.diameter)) continue;
+        const bool is_inside = inside(hole.x, width, hole.diameter) && inside(hole.y, height, hole.diameter);
+        if (is_inside && (too_near(hole.x, width) || too_near(hole.y, height))) {
+            diagnostics.warning(design.spot,
+                                "a hole of " + to_string(hole.diameter) + " lies less than " + to_string(least_hold) +
+                                    " from the edge, and may tear out",
+                                "give its centre 6 mm or more on every side");
+        }
+        if (is_inside) continue;
         diagnostics.error(design.spot, "a hole of " + to_string(hole.diameter) + " does not lie on the label",
                           "x and y are its centre, measured from the label's top left corner");
     }

@@ -39,6 +39,7 @@ class InkDigest {
         add(draw.baseline);
         add(draw.size);
         add(draw.colour);
+        if (draw.turn != 0) add(draw.turn);
         const ShapedRun& run = *draw.run;
         text(run.face.file.substr(run.face.file.find_last_of('/') + 1));
         count(static_cast<std::size_t>(run.face.index));

@@ -62,6 +62,8 @@ struct DrawRun {
     Point baseline; // of the run's left end
     Length size;    // of the em
     Rgb colour;
+    Length anchor{}; // x of the point that its line hangs on: its start, middle or end, as the text is aligned
+    double turn = 0; // clockwise about `baseline`, in radians
 };
 struct FillPath {
     Path path;

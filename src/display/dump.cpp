@@ -77,8 +77,9 @@ struct ItemWriter {
 
     void operator()(const DrawRun& draw) const {
         const std::string words = draw.run ? draw.run->text : std::string{};
+        const std::string turn = draw.turn == 0 ? std::string{} : " turn " + number(draw.turn);
         line("text " + point(draw.baseline) + " " + escaped(words) + " " + number(draw.size.in_pt()) + "pt " +
-             to_hex(draw.colour));
+             to_hex(draw.colour) + turn);
     }
 
     void operator()(const DrawPicture& picture) const {

@@ -17,7 +17,8 @@ class Reader {
 
   private:
     void hear(const BeginTag& begin) {
-        inside_ = begin.tag.role == Tag::Role::paragraph;
+        if (begin.tag.joined && text.ends_with('\n')) text.pop_back();
+        inside_ = begin.tag.role == Tag::Role::paragraph && !begin.tag.spelled;
         if (inside_ || begin.tag.words.empty()) return;
         text += begin.tag.words + "\n";
     }

@@ -15,9 +15,11 @@ struct Tag {
         replica,   // a whole label again, with all its words in its place
     };
     Role role = Role::paragraph;
-    std::string words;  // what is read in its place; empty for a paragraph whose text says it
-    std::string target; // of a link: "mailto:wool@quillmoor.example"; empty: none
-    Rect place;         // where a link can be followed
+    std::string words;    // what is read in its place; empty for a paragraph whose text says it
+    std::string target;   // of a link: "mailto:wool@quillmoor.example"; empty: none
+    Rect place;           // where a link can be followed
+    bool spelled = false; // its letters stand on an arc: who puts words together by places on the page needs `words`
+    bool joined = false;  // it goes on with the part before it
 };
 
 // The tagged parts of one label, in the order in which they are read; their places are on the page.

@@ -1,5 +1,6 @@
 #include "facts/base_facts.h"
 
+#include "facts/base_price.h"
 #include "facts/care_proposal.h"
 #include "facts/fibre_statement.h"
 #include "facts/moisture.h"
@@ -58,6 +59,13 @@ std::vector<Care> care_if(const BaseView& view, CareStyle unwanted) {
     return view.records->studio.care_style == unwanted ? std::vector<Care>{} : care_in_order(view);
 }
 
+Text price(const BaseView& view, const Manner& m) {
+    const auto prices = prices_on(*view.records, *view.base);
+    if (!prices) return std::nullopt;
+    const std::string least = price_words(m.language, prices->least, view.records->studio.currency);
+    return prices->is_one() ? least : m.language.say("price.from", {{"price", least}});
+}
+
 Text regain(const BaseView& view, const Manner& m) {
     const auto allowance = agreed_allowance(*view.base);
     if (!allowance) return std::nullopt;
@@ -103,6 +111,8 @@ const Vocabulary& base_vocabulary() {
                 "base.fibre_list", "the same one by one", fibre_vocabulary(),
                 [](const BaseView& v) { return stated_fibres(*v.base, v.records->studio.market); }, fibres_by_market()),
             put_up_rows<BaseView>("base"),
+            Row::text("base.price", "the price of a skein; from the least, where its lots differ", price,
+                      {"", "of the lots whose skeins are of the base's own size", "ISO 4217"}),
             Row::text("base.regain", "the agreed allowance for moisture, on the dry weight", regain,
                       {"%", "mean of its fibres' allowances by share; wool as carded unless spun: combed",
                        "Regulation (EU) No 1007/2011, Annex IX"}),

@@ -67,6 +67,8 @@ const Dye* first_dye(const JarView& view) {
 
 using Row = Rows<JarView>;
 
+constexpr auto diameters = "as recorded, or a circumference ÷ π, or a strip ÷ π less 0.1 mm of paper";
+
 std::vector<FactRow> identity_rows() {
     return {
         Row::text("jar.id", "its id in the records", [](const JarView& v) { return v.jar->id.value; }),
@@ -193,24 +195,65 @@ std::vector<FactRow> caution_rows() {
     };
 }
 
+Wall wall(const JarView& view) {
+    return wall_of(view.jar->girth, view.jar->height);
+}
+
+FactRow arc_row(const std::string& label, Length (*width)(Length)) {
+    return Row::length(
+        label + ".arc", "there only if the wall tapers too much for a rectangle: the radius on which its middle lies",
+        [width](const JarView& v) { return arc_of(wall(v), width(wall(v).middle())); },
+        {"mm",
+         "slope × middle radius ÷ difference of the radii; where an edge dips more than 1 mm. Below 0: wider below",
+         "development of a cone; 1 mm: common practice"});
+}
+
+// What was measured, where it was measured this way.
+FactRow measured_row(const std::string& name, const std::string& meaning, Girth::By by) {
+    return Row::length(name, meaning, [by](const JarView& v) -> std::optional<Length> {
+        const Girth& girth = v.jar->girth;
+        if (girth.by != by || !near(girth.top, girth.bottom)) return std::nullopt;
+        return girth.top;
+    });
+}
+
+FactRow end_row(const std::string& name, const std::string& meaning, Length Wall::*end) {
+    return Row::length(name, meaning,
+                       [end](const JarView& v) -> std::optional<Length> {
+                           if (near(wall(v).top, wall(v).bottom)) return std::nullopt;
+                           return wall(v).*end;
+                       },
+                       {"mm", diameters, "circumference of a circle"});
+}
+
 std::vector<FactRow> size_rows() {
     return {
+        Row::length("jar.diameter", "across the wall; of one that tapers, at half the label's height",
+                    [](const JarView& v) { return wall(v).middle(); }, {"mm", diameters, "circumference of a circle"}),
+        end_row("jar.diameter.top", "there only if the wall tapers: across it at the label's top edge", &Wall::top),
+        end_row("jar.diameter.bottom", "there only if the wall tapers: at its bottom edge", &Wall::bottom),
+        measured_row("jar.circumference", "round the wall, where that is recorded", Girth::By::circumference),
+        measured_row("jar.strip", "a strip of paper round the wall, laid flat, where that is recorded",
+                     Girth::By::strip),
         Row::length("jar.wrap.length", "a label once round, overlap included",
-                    [](const JarView& v) { return wrap_length(v.jar->diameter); },
-                    {"mm", "π × (diameter + 0.1 mm of paper) + overlap",
+                    [](const JarView& v) { return wrap_length(wall(v).middle()); },
+                    {"mm", "π × (diameter at half height + 0.1 mm of paper) + overlap",
                      "circumference of a circle; overlap: common practice"}),
+        arc_row("jar.wrap", [](Length middle) { return wrap_length(middle); }),
         Row::length("jar.wrap.overlap", "how far it covers its own start",
                     [](const JarView&) { return wrap_overlap(); }, {"mm", "5 mm", "common practice"}),
         Row::length("jar.label.height", "a label on the straight wall",
-                    [](const JarView& v) { return label_height(v.jar->height); },
-                    {"mm", "straight wall less 2 mm above and below", "common practice"}),
+                    [](const JarView& v) { return label_height(wall(v)); },
+                    {"mm", "the wall less 2 mm above and below, along its slope", "common practice"}),
         Row::length("jar.front.width", "the part of the wall that faces you",
-                    [](const JarView& v) { return front_width(v.jar->diameter); },
+                    [](const JarView& v) { return front_width(wall(v).middle()); },
                     {"mm", "0.40 × π × diameter", "New York State rules on packages, section 221"}),
+        arc_row("jar.front", [](Length middle) { return front_width(middle); }),
         Row::length("jar.give.width", "two thirds of the way round, at least 74 mm: for a jar that is given or sold",
-                    [](const JarView& v) { return give_width(v.jar->diameter); },
+                    [](const JarView& v) { return give_width(wall(v).middle()); },
                     {"mm", "two thirds of the circumference, at least 74 mm",
                      "EU CLP Regulation 1272/2008, annex I, table 1.3; two thirds: common practice"}),
+        arc_row("jar.give", [](Length middle) { return give_width(middle); }),
         Row::length("jar.lid.diameter", "a round label on the lid, from “lid: 38 mm” in the jar's record",
                     [](const JarView& v) -> std::optional<Length> {
                         if (!v.jar->lid) return std::nullopt;

@@ -1,18 +1,16 @@
 #include "facts/jar_label.h"
 
+#include "facts/cone.h"
 #include "facts/rounding.h"
 
 #include <numbers>
 
 namespace dyeleaf {
 
-namespace {
-
-// Label stock lies on the wall, so its middle runs round a circle that is one thickness wider. A tenth of a millimetre
-// is usual for paper and film labels (common practice).
-constexpr Length thickness = mm(0.1);
-
-} // namespace
+// Common practice: 2 mm short of the bend at each end, or the label wrinkles.
+Wall wall_of(const Girth& girth, Length height) {
+    return {diameter_from(girth.by, girth.top), diameter_from(girth.by, girth.bottom), height - mm(2) * 2};
+}
 
 // Common practice: 3 to 6 mm.
 Length wrap_overlap() {
@@ -20,7 +18,7 @@ Length wrap_overlap() {
 }
 
 Length wrap_length(Length diameter) {
-    return cuttable(std::numbers::pi * (diameter + thickness) + wrap_overlap());
+    return cuttable(std::numbers::pi * (diameter + label_thickness) + wrap_overlap());
 }
 
 // 40 % of the circumference: New York State's rules on packages (section 221) take that much of a cylinder as the
@@ -35,9 +33,15 @@ Length give_width(Length diameter) {
     return larger(mm(74), cuttable(std::numbers::pi * diameter * (2.0 / 3)));
 }
 
-// Common practice: 2 mm short of the bend at each end, or the label wrinkles.
-Length label_height(Length wall_height) {
-    return cuttable(wall_height - mm(2) * 2);
+Length label_height(const Wall& wall) {
+    return cuttable(slope_of(wall.top, wall.bottom, wall.height));
+}
+
+// A rectangle whose edges would dip by a millimetre or less can be pressed on straight: common practice.
+std::optional<Length> arc_of(const Wall& wall, Length width) {
+    const auto cone = flat_cone(wall.top + label_thickness, wall.bottom + label_thickness, wall.height);
+    if (!cone || fits(dip(width, cone->middle()), mm(1))) return std::nullopt;
+    return wall.top > wall.bottom ? cone->middle() : -cone->middle();
 }
 
 // Common practice: 1 mm clear of the edge all round.

@@ -51,7 +51,7 @@ void finish_pages(QPDF& document, const std::vector<PdfPage>& pages) {
     std::vector<TaggedPage> tagged;
     for (std::size_t i = 0; i < pages.size(); ++i) {
         set_page_boxes(objects[i], pages[i].trim, pages[i].bleed);
-        mark_artifacts(objects[i]);
+        mark_content(objects[i], pages[i].tagged);
         tagged.push_back(pages[i].tagged);
     }
     add_structure(document, objects, tagged);

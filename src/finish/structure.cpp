@@ -60,8 +60,15 @@ class TreeBuilder {
 
     // Returns the element that owns the marked content.
     PdfObject add_part(const Tag& part, const PdfObject& section, PdfObject page, const PdfObject& content) {
+        if (part.joined && last_.isDictionary()) {
+            PdfObject contents = last_.getKey("/K");
+            if (!contents.isArray()) contents = PdfObject::newArray({contents});
+            contents.appendItem(content);
+            last_.replaceKey("/K", contents);
+            return last_;
+        }
         PdfObject made = element(type_of(part.role), section);
-        if (!part.words.empty())
+        if (!part.words.empty() && !part.spelled)
             made.replaceKey(part.role == Tag::Role::figure ? "/Alt" : "/ActualText", pdf_text(part.words));
         if (!part.target.empty()) {
             made = element("/Link", made);
@@ -70,6 +77,7 @@ class TreeBuilder {
             made.replaceKey("/K", content);
         }
         made.replaceKey("/Pg", page);
+        last_ = made;
         return made;
     }
 
@@ -96,7 +104,8 @@ class TreeBuilder {
 
     QPDF& document_;
     PdfObject root_, top_;
-    std::size_t next_key_; // of the parent tree: pages first, links after them
+    PdfObject last_ = PdfObject::newNull(); // that owns content
+    std::size_t next_key_;                  // of the parent tree: pages first, links after them
     std::vector<std::pair<std::size_t, PdfObject>> parents_, link_parents_;
 };
 

@@ -36,6 +36,7 @@ struct Words {
     std::string text;
     TextStyle style;
     bool is_caution = false;
+    std::optional<Around> around = std::nullopt;
 };
 struct PatchBox {
     Patch patch;

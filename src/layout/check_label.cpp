@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 namespace dyeleaf {
@@ -144,7 +145,7 @@ class LabelCheck {
 
     void check_forbidden(const Zone& zone, const std::vector<Forbidden>& forbidden) {
         for (const Forbidden& place : forbidden) {
-            if (!overlap(zone.rect, place.rect)) continue;
+            if (!overlap(zone, place.rect)) continue;
             note(is_grave(zone), zone.box, subject_of(zone) + " lies on " + place.what,
                  "move the box, or move what it lies on");
         }
@@ -172,7 +173,7 @@ class LabelCheck {
         const Zone& zone = placement_.zones[index];
         for (std::size_t i = 0; i < placement_.zones.size(); ++i) {
             const Zone& other = placement_.zones[i];
-            if (i == index || !overlap(zone.rect, other.rect)) continue;
+            if (i == index || !overlap(zone, other)) continue;
             if (other.kind == Zone::Kind::hole) {
                 note(is_grave(zone), zone.box, subject_of(zone) + " lies on a hole", "move one of the two");
             }
@@ -193,17 +194,18 @@ class LabelCheck {
     Diagnostics& diagnostics_;
 };
 
-// The inside of an ellipse, less `safe` all round: every corner lies in it.
-bool inside_ellipse(Rect rect, Size size, Length safe) {
-    const Length rx = size.width / 2 - safe;
-    const Length ry = size.height / 2 - safe;
-    const auto inside = [&](Length x, Length y) {
-        const double across = (x - size.width / 2) / rx;
-        const double down = (y - size.height / 2) / ry;
-        return across * across + down * down <= 1.0 + 1e-6;
-    };
-    return inside(rect.left(), rect.top()) && inside(rect.right(), rect.top()) && inside(rect.left(), rect.bottom()) &&
-           inside(rect.right(), rect.bottom());
+// The inside of an ellipse, less `safe` all round.
+bool inside_ellipse(Point p, Size size, Length safe) {
+    const double across = (p.x - size.width / 2) / (size.width / 2 - safe);
+    const double down = (p.y - size.height / 2) / (size.height / 2 - safe);
+    return across * across + down * down <= 1.0 + 1e-6;
+}
+
+// A cut across a corner is as far from the corner as its two ends together are from the sides.
+bool inside_clipped_corners(Point p, Size size, const Shape& shape) {
+    if (shape.clipped <= Length{}) return true;
+    const Length from_side = smaller(p.x, size.width - p.x);
+    return fits(shape.clipped + shape.safe * std::numbers::sqrt2, from_side + p.y);
 }
 
 } // namespace
@@ -214,8 +216,13 @@ bool is_text(const Zone& zone) {
 }
 
 bool keeps_inside(const Zone& zone, Size size, const Shape& shape) {
-    if (shape.round) return inside_ellipse(zone.rect, size, shape.safe);
-    return contains(shrunk({{}, size}, Insets::all(shape.safe)), zone.rect);
+    const Rect safe = shrunk({{}, size}, Insets::all(shape.safe));
+    const auto is_inside = [&](Point corner) {
+        if (shape.round) return inside_ellipse(corner, size, shape.safe);
+        return contains(safe, {corner, {}}) && inside_clipped_corners(corner, size, shape);
+    };
+    const auto all_inside = [&](const Quad& quad) { return std::ranges::all_of(quad.corners, is_inside); };
+    return zone.letters.empty() ? all_inside(quad_of({}, zone.rect)) : std::ranges::all_of(zone.letters, all_inside);
 }
 
 void check_label(const Design& design, const Item& item, Size size, const Placement& placement,

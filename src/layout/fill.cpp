@@ -95,7 +95,7 @@ std::optional<FilledKind> fill_text(const Text& text, const Facts& facts) {
     auto words = filled(text.content, facts);
     if (!words && text.otherwise) words = filled(*text.otherwise, facts);
     if (!words || words->empty()) return std::nullopt;
-    return Words{std::move(*words), text.style, false};
+    return Words{std::move(*words), text.style, false, text.around};
 }
 
 std::string_view caution_fact(const Caution& caution) {
@@ -118,7 +118,7 @@ std::optional<FilledKind> fill_caution(const Caution& caution, const Facts& fact
     style.size = larger(style.size, least_caution_size(caution.kind, caution.brief));
     style.smallest = style.size;
     style.lines = 0;
-    return Words{*words, style, true};
+    return Words{*words, style, true, caution.around};
 }
 
 std::optional<FilledKind> fill_patch(const SwatchBox& swatch, const Facts& facts) {

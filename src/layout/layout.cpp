@@ -1,6 +1,7 @@
 #include "layout/layout.h"
 
 #include "base/words.h"
+#include "display/bend.h"
 #include "layout/check_label.h"
 #include "layout/check_play.h"
 #include "layout/fill.h"
@@ -9,6 +10,8 @@
 #include "layout/sharpness.h"
 
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 #include <utility>
 
 namespace dyeleaf {
@@ -57,18 +60,39 @@ void warn_if_below(Length least, Length length, const std::string& side, const D
 // Tries the label with its texts at full size, then ever smaller, until all of it fits.
 Placement best_placement(const FilledBox& box, Size size, const Shape& shape, const Typesetter& typesetter, Ink ink) {
     const auto fits_trim = [&](const Zone& zone) { return !is_text(zone) || keeps_inside(zone, size, shape); };
+    // A text on a circle leaves less room in the middle than its rectangle says.
+    const auto leaves_arcs_alone = [](const Placement& one) {
+        return std::ranges::none_of(one.zones, [&](const Zone& arc) {
+            const auto disturbs = [&](const Zone& other) {
+                return &other != &arc && is_text(other) && overlap(arc, other);
+            };
+            return !arc.letters.empty() && std::ranges::any_of(one.zones, disturbs);
+        });
+    };
     Placement placement;
     for (const double level : shrink_levels) {
         const Trial trial{&typesetter, level};
         placement = place(box, size, shape.bleed, trial, ink);
-        if (std::ranges::none_of(placement.misfits, wants_more_room) && std::ranges::all_of(placement.zones, fits_trim))
+        if (std::ranges::none_of(placement.misfits, wants_more_room) &&
+            std::ranges::all_of(placement.zones, fits_trim) && leaves_arcs_alone(placement))
             break;
     }
     return placement;
 }
 
-std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& root, const Item& item, Size size,
-                                              const Typesetter& typesetter, Diagnostics& diagnostics) {
+// What is laid out on a rectangle first is as wide as the sector's narrow edge; lengths across shrink by as much.
+Size flat_size(const LabelSize& size) {
+    return size.sector ? size.sector->flat() : size.size;
+}
+
+double narrowing(const LabelSize& size) {
+    return size.sector ? size.sector->inner / size.sector->radius_at(flat_size(size).height / 2) : 1;
+}
+
+std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& root, const Item& item,
+                                              const LabelSize& label, const Typesetter& typesetter,
+                                              Diagnostics& diagnostics) {
+    const Size size = flat_size(label);
     auto list = std::make_shared<DisplayList>();
     list->size = size;
     // Punched, folded and stuck with the front up: marks on a back that lands off its front would stay to be seen.
@@ -93,9 +117,10 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
         }
     }
     if (design.overlap) {
-        if (const auto depth = required(design.overlap->depth, item, diagnostics)) {
-            mark(draw_overlap(design.overlap->edge, *depth, size));
-            forbid(edge_strip(design.overlap->edge, *depth, size), "the strip that is stuck over");
+        if (const auto recorded = required(design.overlap->depth, item, diagnostics)) {
+            const Length depth = *recorded * narrowing(label);
+            mark(draw_overlap(design.overlap->edge, depth, size));
+            forbid(edge_strip(design.overlap->edge, depth, size), "the strip that is stuck over");
         }
     }
     const auto filled = fill(root, item.facts);
@@ -106,21 +131,40 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
     if (is_back) check_play(design, item, size, placement, diagnostics);
     for (DisplayItem& drawn : placement.list.items)
         list->items.push_back(std::move(drawn));
+    if (label.sector) *list = bend(*list, *label.sector);
     return list;
+}
+
+// A label of this size round an arc on which its middle lies.
+std::optional<Sector> sector_of(Size size, Length arc, const Item& item, Diagnostics& diagnostics) {
+    const Length radius = arc < Length{} ? -arc : arc;
+    const Length half = size.height / 2;
+    const Sector sector{radius - half, radius + half, size.width / radius, arc > Length{}};
+    if (half < radius && sector.angle < 1.9 * std::numbers::pi) return sector;
+    diagnostics.error(item.spot,
+                      in_quotes(item.id) + ": a label of " + to_string(size.width) + " × " + to_string(size.height) +
+                          " cannot go round an arc of " + to_string(radius),
+                      "check the measures recorded for it, or the arc in the layout");
+    return std::nullopt;
 }
 
 } // namespace
 
-std::optional<Size> label_size(const Design& design, const Item& item, Diagnostics& diagnostics) {
+std::optional<LabelSize> label_size(const Design& design, const Item& item, Diagnostics& diagnostics) {
     const auto width = required(design.shape.width, item, diagnostics);
     const auto height = required(design.shape.height, item, diagnostics);
     if (!width || !height) return std::nullopt;
     warn_if_below(design.shape.least_width, *width, "wide", design, item, diagnostics);
     warn_if_below(design.shape.least_height, *height, "high", design, item, diagnostics);
-    return Size{*width, *height};
+    const Size size{*width, *height};
+    const auto arc = design.shape.arc ? resolved(*design.shape.arc, item.facts) : std::nullopt;
+    if (!arc) return LabelSize{size, std::nullopt};
+    const auto sector = sector_of(size, *arc, item, diagnostics);
+    if (!sector) return std::nullopt;
+    return LabelSize{sector->bounds(), sector};
 }
 
-PlacedLabel place_label(const Design& design, const Item& item, Size size, const Typesetter& typesetter,
+PlacedLabel place_label(const Design& design, const Item& item, const LabelSize& size, const Typesetter& typesetter,
                         Diagnostics& diagnostics) {
     PlacedLabel label;
     label.front = place_side(design, design.front, item, size, typesetter, diagnostics);

@@ -132,7 +132,10 @@ struct ContentMeasure {
         }
         return {sum(widths) + gaps(widths.size(), box.gap), height};
     }
-    Size operator()(const Words& words) const { return set_words(words, width, trial).extent(); }
+    // A text on a circle takes what room there is.
+    Size operator()(const Words& words) const {
+        return words.around ? Size{} : set_words(words, width, trial).extent();
+    }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
     // By its height, else by its width, else as wide as there is room; one that shares a height asks for none.
     Size operator()(const PictureMark& mark) const {
@@ -205,7 +208,7 @@ std::optional<Length> baseline_of(const FilledBox& filled, Length width, const T
     const Insets frame = frame_of(box);
     const Length inner = larger(width - box.margin.across() - frame.across(), Length{});
     const Length top = box.margin.top + frame.top;
-    if (const auto* words = std::get_if<Words>(&filled.kind)) {
+    if (const auto* words = std::get_if<Words>(&filled.kind); words != nullptr && !words->around) {
         return top + set_words(*words, inner, trial).first_baseline;
     }
     const auto* flow = std::get_if<Flow>(&filled.kind);

@@ -1,6 +1,7 @@
 #include "layout/place.h"
 
 #include "base/overloaded.h"
+#include "display/bend.h"
 #include "facts/colour.h"
 #include "layout/code_mark.h"
 #include "layout/link_target.h"
@@ -11,6 +12,7 @@
 #include <algorithm>
 #include <array>
 #include <memory>
+#include <numbers>
 #include <utility>
 
 namespace dyeleaf {
@@ -310,47 +312,110 @@ class Placer {
     void end() { list_->items.emplace_back(EndTag{}); }
 
     void place_words(const Words& words, const Box& box, Rect rect, const Context& context) {
+        if (words.around) {
+            place_around(words, box, rect, context);
+            return;
+        }
         const SetWords set = set_words(words, rect.size.width, trial_);
         const Size extent = set.extent();
-        if (set.cut) result_.misfits.push_back({Misfit::Kind::cut, &box, {}, words.text, words.is_caution});
-        if (set.paragraph->words_broken && !words.is_caution) {
-            result_.misfits.push_back({Misfit::Kind::broken, &box, {}, words.text, false});
+        note_words(words, box, set);
+        if (!fits(extent.height, rect.size.height)) {
+            result_.misfits.push_back(
+                {Misfit::Kind::too_tall, &box, extent.height - rect.size.height, words.text, words.is_caution});
         }
         if (set.paragraph->words_broken && words.is_caution) {
             result_.misfits.push_back(
                 {Misfit::Kind::too_wide, &box, larger(extent.width - rect.size.width, mm(0.1)), words.text, true});
         }
-        if (!fits(extent.height, rect.size.height)) {
+        const Rgb ink = context.ground ? black_or_white_on(*context.ground) : words.style.colour;
+        const Length top = rect.top() + spread(box.justify, extent.height, rect.size.height, {}, 1).first;
+        const Rect inked = ink_words(words, set, {{rect.left(), top}, {rect.size.width, extent.height}}, ink, *list_);
+        result_.zones.push_back({words.is_caution ? Zone::Kind::caution : Zone::Kind::words,
+                                 context.to_label.bounds(inked), &box, words.text});
+    }
+
+    // On the circle that fits into `rect`, within its edge.
+    void place_around(Words words, const Box& box, Rect rect, const Context& context) {
+        constexpr double most = 5; // radians; what goes farther round stands on its head
+        words.style.lines = words.is_caution ? 0 : 1;
+        words.style.align = TextAlign::centre;
+        const Length radius = smaller(rect.size.width, rect.size.height) / 2;
+        const bool above = words.around == Around::top;
+        const auto ring = [&](Length line) {
+            return Sector{larger(radius - line, mm(0.1)), larger(radius, mm(0.2)), 2 * std::numbers::pi, above};
+        };
+        const auto room = [&](const SetWords& set) {
+            return room_on_arc(ring(set.leading), set.first_baseline, set.size, most);
+        };
+        const SetWords tried = set_words(words, metres(10), trial_);
+        const SetWords set = words.is_caution ? tried : set_words(words, larger(room(tried), mm(0.1)), trial_);
+        note_words(words, box, set);
+        if (!fits(set.extent().width, room(set))) {
             result_.misfits.push_back(
-                {Misfit::Kind::too_tall, &box, extent.height - rect.size.height, words.text, words.is_caution});
+                {Misfit::Kind::too_wide, &box, set.extent().width - room(set), words.text, words.is_caution});
+        }
+        const Sector sector = ring(set.leading);
+        DisplayList flat{sector.flat(), {}};
+        const Rgb ink = context.ground ? black_or_white_on(*context.ground) : words.style.colour;
+        ink_words(words, set, {{}, {sector.flat().width, set.leading}}, ink, flat);
+        auto bent = std::make_shared<const DisplayList>(bend(flat, sector));
+        const Transform move = Transform::move(rect.centre() - sector.centre());
+        result_.zones.push_back({words.is_caution ? Zone::Kind::caution : Zone::Kind::words,
+                                 context.to_label.bounds(move.bounds({{}, bent->size})), &box, words.text,
+                                 letters_in(*bent, context.to_label.after(move))});
+        list_->items.emplace_back(Group{std::move(bent), move, std::nullopt});
+    }
+
+    static std::vector<Quad> letters_in(const DisplayList& list, const Transform& to_label) {
+        std::vector<Quad> letters;
+        for (const DisplayItem& item : list.items) {
+            const auto* draw = std::get_if<DrawRun>(&item);
+            if (draw == nullptr) continue;
+            Quad letter = letter_box(*draw);
+            for (Point& corner : letter.corners)
+                corner = to_label.apply(corner);
+            letters.push_back(letter);
+        }
+        return letters;
+    }
+
+    void note_words(const Words& words, const Box& box, const SetWords& set) {
+        if (set.cut) result_.misfits.push_back({Misfit::Kind::cut, &box, {}, words.text, words.is_caution});
+        if (set.paragraph->words_broken && !words.is_caution) {
+            result_.misfits.push_back({Misfit::Kind::broken, &box, {}, words.text, false});
         }
         for (const std::string& character : set.paragraph->missing) {
             result_.missing.push_back({&box, character, words.text, words.is_caution});
         }
-        const Rgb ink = context.ground ? black_or_white_on(*context.ground) : words.style.colour;
-        const Length top = rect.top() + spread(box.justify, extent.height, rect.size.height, {}, 1).first;
-        Length baseline = top + set.first_baseline;
+    }
+
+    // Lines under one another from the top of `rect`, aligned in its width. Returns where they stand.
+    static Rect ink_words(const Words& words, const SetWords& set, Rect rect, Rgb ink, DisplayList& list) {
+        const TextAlign align = words.style.align;
+        const Length anchor = align == TextAlign::start    ? rect.left()
+                              : align == TextAlign::centre ? rect.centre().x
+                                                           : rect.right();
+        Length baseline = rect.top() + set.first_baseline;
         Length inked_left = rect.right();
-        const std::size_t first = list_->items.size();
+        const std::size_t first = list.items.size();
         // Between two lines nothing says that a word has ended.
         const std::string spoken = set.paragraph->lines.size() > 1 ? words.text : std::string{};
-        begin({Tag::Role::paragraph, spoken, link_target(words.text), {}});
+        list.items.emplace_back(BeginTag{{Tag::Role::paragraph, spoken, link_target(words.text), {}}});
         for (const TextLine& line : set.paragraph->lines) {
             const Length width = set.size * line.width;
             Length x = rect.left();
-            if (words.style.align == TextAlign::centre) x += (rect.size.width - width) / 2;
-            if (words.style.align == TextAlign::end) x += rect.size.width - width;
+            if (align == TextAlign::centre) x += (rect.size.width - width) / 2;
+            if (align == TextAlign::end) x += rect.size.width - width;
             for (const PlacedRun& run : line.runs) {
-                list_->items.emplace_back(DrawRun{run.run, {x + set.size * run.x, baseline}, set.size, ink});
+                list.items.emplace_back(DrawRun{run.run, {x + set.size * run.x, baseline}, set.size, ink, anchor});
             }
             inked_left = smaller(inked_left, x);
             baseline += set.leading;
         }
-        end();
-        const Rect inked{{inked_left, top}, extent};
-        std::get<BeginTag>(list_->items[first]).tag.place = inked;
-        result_.zones.push_back({words.is_caution ? Zone::Kind::caution : Zone::Kind::words,
-                                 context.to_label.bounds(inked), &box, words.text});
+        list.items.emplace_back(EndTag{});
+        const Rect inked{{inked_left, rect.top()}, set.extent()};
+        std::get<BeginTag>(list.items[first]).tag.place = inked;
+        return inked;
     }
 
     void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
@@ -436,6 +501,19 @@ class Placer {
 };
 
 } // namespace
+
+bool overlap(const Zone& zone, Rect rect) {
+    if (zone.letters.empty()) return overlap(zone.rect, rect);
+    return std::ranges::any_of(zone.letters, [&](const Quad& letter) { return overlap(letter, quad_of({}, rect)); });
+}
+
+bool overlap(const Zone& zone, const Zone& other) {
+    if (other.letters.empty()) return overlap(zone, other.rect);
+    if (zone.letters.empty()) return overlap(other, zone.rect);
+    return std::ranges::any_of(zone.letters, [&](const Quad& letter) {
+        return std::ranges::any_of(other.letters, [&](const Quad& another) { return overlap(letter, another); });
+    });
+}
 
 bool wants_more_room(const Misfit& misfit) {
     return misfit.kind == Misfit::Kind::too_tall || misfit.kind == Misfit::Kind::too_wide ||

@@ -3,6 +3,7 @@
 
 #include "base/geometry.h"
 #include "base/ink.h"
+#include "base/quad.h"
 #include "display/display_list.h"
 #include "layout/box.h"
 #include "layout/set_words.h"
@@ -23,7 +24,12 @@ struct Zone {
     Rect rect; // of the ink's lines, on the label
     const Box* box = nullptr;
     std::string text;
+    std::vector<Quad> letters = {}; // of a text on an arc, which fills little of its rectangle
 };
+
+// Whether the two share any ink.
+bool overlap(const Zone& zone, Rect rect);
+bool overlap(const Zone& zone, const Zone& other);
 
 // What did not fit.
 struct Misfit {

@@ -1,5 +1,7 @@
 #include "paint/forms.h"
 
+#include <algorithm>
+
 namespace dyeleaf {
 
 namespace {
@@ -26,6 +28,15 @@ std::size_t operators(const DisplayList& list) {
     return count;
 }
 
+// Words that are written beside their letters would be lost in a form.
+bool holds_spelled_words(const DisplayList& list) {
+    return std::ranges::any_of(list.items, [](const DisplayItem& item) {
+        if (const auto* group = std::get_if<Group>(&item)) return holds_spelled_words(*group->list);
+        const auto* begin = std::get_if<BeginTag>(&item);
+        return begin != nullptr && begin->tag.spelled;
+    });
+}
+
 CairoSurface record(const cairo_rectangle_t* extents, const std::function<void(cairo_t*)>& draw) {
     CairoSurface surface{cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, extents)};
     const CairoContext context{cairo_create(surface.get())};
@@ -43,7 +54,7 @@ cairo_surface_t* Forms::form(const std::shared_ptr<const DisplayList>& list,
         entry = {list, nullptr};
         return nullptr;
     }
-    if (!entry.recording && operators(*list) >= least_worthwhile) {
+    if (!entry.recording && operators(*list) >= least_worthwhile && !holds_spelled_words(*list)) {
         // A PDF form needs its edges, and ink may lie outside the list's own size.
         const CairoSurface boundless = record(nullptr, draw);
         cairo_rectangle_t ink{};

@@ -133,8 +133,13 @@ void Player::draw_item(cairo_t* context, const StrokePath& stroke) {
 void Player::draw_item(cairo_t* context, const DrawRun& draw) {
     const ShapedRun& run = *draw.run;
     const double size = draw.size.in_pt();
-    const double x = points(draw.baseline.x);
-    const double y = points(draw.baseline.y);
+    double x = points(draw.baseline.x);
+    double y = points(draw.baseline.y);
+    if (draw.turn != 0) {
+        cairo_save(context);
+        cairo_translate(context, std::exchange(x, 0), std::exchange(y, 0));
+        cairo_rotate(context, draw.turn);
+    }
     glyphs_.clear();
     for (const Glyph& glyph : run.glyphs)
         glyphs_.push_back({glyph.index, x + glyph.x * size, y + glyph.y * size});
@@ -148,12 +153,13 @@ void Player::draw_item(cairo_t* context, const DrawRun& draw) {
     if (medium_ == Medium::pixels) {
         cairo_glyph_path(context, glyphs_.data(), static_cast<int>(glyphs_.size()));
         cairo_fill(context);
-        return;
+    } else {
+        // The text goes along, so that it can be searched, copied and read aloud.
+        cairo_show_text_glyphs(context, run.text.data(), static_cast<int>(run.text.size()), glyphs_.data(),
+                               static_cast<int>(glyphs_.size()), clusters_.data(), static_cast<int>(clusters_.size()),
+                               run.right_to_left ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : cairo_text_cluster_flags_t{});
     }
-    // The text goes along, so that it can be searched, copied and read aloud.
-    cairo_show_text_glyphs(context, run.text.data(), static_cast<int>(run.text.size()), glyphs_.data(),
-                           static_cast<int>(glyphs_.size()), clusters_.data(), static_cast<int>(clusters_.size()),
-                           run.right_to_left ? CAIRO_TEXT_CLUSTER_FLAG_BACKWARD : cairo_text_cluster_flags_t{});
+    if (draw.turn != 0) cairo_restore(context);
 }
 
 // As large as fits in its rectangle, in the middle; drawn from the origin.

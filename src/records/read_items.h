@@ -12,6 +12,8 @@ namespace dyeleaf {
 Studio read_studio(const Node& node, Diagnostics& diagnostics);
 // Stands for one that could not be read: with the most decimals there are, so that no price is blamed for it.
 Currency unread_currency();
+// Whether its paper is one, and its lines are as long as they may be, is known where papers are.
+std::optional<Printer> read_printer(const Node& node, Diagnostics& diagnostics);
 std::optional<Ingredient> read_ingredient(const Node& node, Diagnostics& diagnostics);
 std::optional<Dye> read_dye(const Node& node, Diagnostics& diagnostics);
 // The parts' ids are not looked up yet: `is_dye` is set by check_records.

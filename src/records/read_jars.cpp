@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "records/read_fields.h"
+#include "records/read_girth.h"
 #include "records/read_parts.h"
 #include "records/read_values.h"
 
@@ -117,10 +118,11 @@ std::vector<TopUp> read_top_ups(const Node& node, const Jar& jar, const std::opt
 
 void read_glass(Fields& fields, Jar& jar) {
     jar.holds = optional_field(fields, "holds", within(read_volume, {millilitres(1), millilitres(10000)}));
-    jar.diameter =
-        needed_field(fields, "diameter", "diameter: 42 mm", within(read_length, {mm(20), mm(120)})).value_or(Length{});
-    jar.height =
-        needed_field(fields, "height", "height: 70 mm", within(read_length, {mm(15), mm(200)})).value_or(Length{});
+    const auto girth = read_girth(fields);
+    jar.girth = girth.value_or(Girth{});
+    const auto height = needed_field(fields, "height", "height: 70 mm", within(read_length, {mm(15), mm(200)}));
+    jar.height = height.value_or(Length{});
+    if (girth && height) check_lean(*girth, *height, fields.node().spot, fields.diagnostics());
     jar.lid = optional_field(fields, "lid", within(read_length, {mm(10), mm(120)}));
     jar.tare = optional_field(fields, "tare", within(read_mass, {grams(0.1), grams(10000)}));
 }

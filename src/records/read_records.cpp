@@ -20,14 +20,16 @@ struct Heading {
 };
 
 constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Heading{"dyes", "dye", "line"},
-                                 Heading{"jars", "jar", "parts"}, Heading{"bases", "base", "fibre"},
-                                 Heading{"lots", "lot", "colourway"}};
+                                 Heading{"jars", "jar", "parts"},          Heading{"bases", "base", "fibre"},
+                                 Heading{"lots", "lot", "colourway"},      Heading{"printers", "printer", "tray"}};
 
 // Every key that records may hold, so that one which lacks its colon can be told.
 constexpr auto known_keys = std::to_array<std::string_view>({
     "acid",
+    "across",
     "added",
     "alternate",
+    "back",
     "backs",
     "base",
     "bases",
@@ -38,6 +40,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "by",
     "care",
     "care from",
+    "circumference",
     "class",
     "code",
     "colour",
@@ -49,6 +52,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "customer",
     "depth",
     "diameter",
+    "down",
     "dry weight",
     "dye",
     "dye lot",
@@ -59,6 +63,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "fluorescent",
     "form",
     "from stock",
+    "front",
     "gauge",
     "grade",
     "gross",
@@ -78,6 +83,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "lid",
     "light fastness",
     "line",
+    "lines",
     "link",
     "liquor",
     "logo",
@@ -96,6 +102,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "on",
     "opened",
     "origin",
+    "paper",
     "parts",
     "per skein",
     "picture",
@@ -103,6 +110,8 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "pots",
     "precautions",
     "price",
+    "printer",
+    "printers",
     "private notes",
     "product",
     "put up",
@@ -125,12 +134,14 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "status note",
     "steps",
     "strength",
+    "strip",
     "studio",
     "superwash",
     "swatches",
     "tagline",
     "tare",
     "topped up",
+    "tray",
     "tried on",
     "unit price",
     "units",
@@ -257,6 +268,7 @@ Records read_records(const std::vector<std::shared_ptr<const SourceFile>>& files
     records.bases = read_all<Base>(found.lists["bases"], unread.bases, with(read_base));
     records.lots = read_all<Lot>(found.lists["lots"], nobody_refers_to_it,
                                  [&](const Node& node) { return read_lot(node, currency, diagnostics); });
+    records.printers = read_all<Printer>(found.lists["printers"], nobody_refers_to_it, with(read_printer));
     check_records(records, unread, diagnostics);
     if (diagnostics.errors() == 0) warn_of_missing_studio(found, diagnostics);
     return records;

@@ -108,11 +108,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     studio.lot_codes = optional_field(fields, "lot codes", read_lot_form);
     studio.language = optional_field(fields, "language", read_language_code);
     studio.second_language = optional_field(fields, "second language", read_language_code);
-    const auto backs = one_of<Backs>({{"long edge", Backs::long_edge},
-                                      {"short edge", Backs::short_edge},
-                                      {"by hand", Backs::by_hand},
-                                      {"by hand reversed", Backs::by_hand_reversed}});
-    studio.backs = optional_field(fields, "backs", backs);
+    studio.backs = optional_field(fields, "backs", read_backs);
     studio.link = optional_field(fields, "link", read_link);
     const auto resolution = within(read_resolution, {72, 2400});
     if (const auto dots = optional_field(fields, "resolution", resolution)) studio.dot = inches(1) / *dots;

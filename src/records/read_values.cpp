@@ -247,6 +247,15 @@ std::optional<ColourSource> read_colour_source(const Node& node, const std::stri
         diagnostics);
 }
 
+std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    return read_choice<Backs>(node, what,
+                              {{"long edge", Backs::long_edge},
+                               {"short edge", Backs::short_edge},
+                               {"by hand", Backs::by_hand},
+                               {"by hand reversed", Backs::by_hand_reversed}},
+                              diagnostics);
+}
+
 std::optional<RecordedPicture> read_picture_name(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto name = read_text(node, what, diagnostics);
     if (!name) return std::nullopt;

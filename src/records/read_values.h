@@ -25,6 +25,8 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
 // "#8d7fa8", "#abc" or "lab(31 12 -24)".
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
 std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// How the paper is turned for its back.
+std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The name of a file beside the records.
 std::optional<RecordedPicture> read_picture_name(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The weight of a mL of loose powder.

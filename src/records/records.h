@@ -9,6 +9,7 @@
 #include "base/spot.h"
 #include "pictures/picture_file.h"
 #include "records/care.h"
+#include "records/girth.h"
 #include "records/lot_form.h"
 #include "records/money.h"
 #include "records/recipe.h"
@@ -70,6 +71,23 @@ struct Studio {
     std::optional<RecordedPicture> logo;
     std::optional<std::string> link; // codes to scan lead there, with a lot's id behind it
     Length dot = inches(1) / 300;    // of her printer
+    Spot spot;
+};
+
+// Two numbers that were read on one side of a measuring sheet, or off its two lines.
+struct Reading {
+    Length across, down;
+    friend bool operator==(Reading, Reading) = default;
+};
+// One tray of one printer, as it was read off the measuring sheet that it printed (calibration/misprint.h).
+struct Printer {
+    Sourced<std::string> name;
+    std::string tray;                      // empty: not named
+    Sourced<std::string> paper;            // "A4"; looked up where papers are known
+    std::optional<Backs> backs;            // how it turned the sheet; none: as the studio says
+    Reading front;                         // where the creases cut the scales, 0 to 20 mm
+    std::optional<Reading> back;           // none: printed on one side only
+    std::optional<Sourced<Reading>> lines; // as long as they came out; none: not measured
     Spot spot;
 };
 
@@ -179,8 +197,8 @@ struct Jar {
     Basis basis = Basis::weight;
     std::optional<Mass> batch; // the whole mix, as weighed in
     std::optional<Volume> holds;
-    Length diameter;           // of the straight wall, at the label
-    Length height;             // of the straight wall
+    Girth girth;               // where the label lies
+    Length height;             // of the wall between its bends, upright
     std::optional<Length> lid; // flat top of the lid
     std::optional<RecordedDate> mixed;
     std::optional<std::string> mixed_by;
@@ -274,6 +292,7 @@ struct Lot {
 
 struct Records {
     Studio studio;
+    std::vector<Printer> printers;
     std::vector<Ingredient> ingredients;
     std::vector<Dye> dyes;
     std::vector<Jar> jars;

@@ -48,9 +48,18 @@ Rect inked(const Mark& mark) {
     return grown({least, {most.x - least.x, most.y - least.y}}, mark_width / 2);
 }
 
+// What no straight cut follows; a sector shows it on whatever stock.
+DisplayItem whole_outline(const Trim& trim, const Transform& place) {
+    auto outline = std::make_shared<DisplayList>();
+    outline->size = trim.size;
+    outline->items.emplace_back(StrokePath{visible_part(trim, {}), outline_colour, mark_width, {}});
+    return Group{std::move(outline), place, std::nullopt};
+}
+
 void draw_cut_marks(DisplayList& sheet, const std::vector<Rect>& places, const std::vector<Trim>& trims,
                     const Stock& stock) {
     for (std::size_t i = 0; i < places.size(); ++i) {
+        if (trims[i].sector) continue;
         const CutMarks marks = stock.page_per_label ? page_marks(trims[i]) : cut_marks(stock);
         const bool bleeds = bleed_on(stock, trims[i]) > marks.offset;
         if (trims[i].round && !stock.page_per_label)
@@ -80,7 +89,7 @@ void draw_full_lines(DisplayList& sheet, const std::vector<Rect>& places, const 
         inked.push_back(grown(places[i], bleed_on(stock, trims[i])));
         if (trims[i].round) {
             sheet.items.emplace_back(StrokePath{ellipse_path(places[i]), outline_colour, mark_width, {}});
-        } else {
+        } else if (!trims[i].sector) {
             straight.push_back(places[i]);
             areas.push_back(alike ? room : grown(places[i], stock.gap / 2));
         }
@@ -123,6 +132,10 @@ DisplayList compose_sheet(const SheetPlan& plan, const std::vector<std::shared_p
                                        visible_part(trims[i], bleed_on(stock, trims[i])), true});
     }
     if (shows_cuts(stock, side)) draw_cuts(sheet, places, trims, stock);
+    for (std::size_t i = 0; i < plan.slots.size() && side == Side::front; ++i) {
+        if (trims[i].sector || (trims[i].clipped > Length{} && shows_cuts(stock, side)))
+            sheet.items.push_back(whole_outline(trims[i], std::get<Group>(sheet.items[i]).transform));
+    }
     if (stock.page_per_label) return sheet;
 
     std::vector<Rect> taken = occupied(plan, trims, stock);

@@ -2,9 +2,11 @@
 #pragma once
 
 #include "base/diagnostic.h"
+#include "base/sector.h"
 #include "display/display_list.h"
 #include "sheets/stock.h"
 
+#include <optional>
 #include <set>
 #include <string>
 #include <vector>
@@ -14,9 +16,11 @@ namespace dyeleaf {
 // The outline along which a label is cut.
 struct Trim {
     Size size;
-    bool round = false; // an ellipse
-    Length corner;      // radius
-    Length bleed;       // how far artwork may run beyond the trim
+    bool round = false;                // an ellipse
+    Length corner;                     // radius
+    Length bleed;                      // how far artwork may run beyond the trim
+    Length clipped{};                  // how much of either side the two top corners lose
+    std::optional<Sector> sector = {}; // a piece of a ring in the rectangle of `size`
     friend bool operator==(const Trim&, const Trim&) = default;
 };
 

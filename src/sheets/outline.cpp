@@ -1,6 +1,7 @@
 #include "sheets/outline.h"
 
 #include "base/overloaded.h"
+#include "display/bend.h"
 
 #include <variant>
 
@@ -23,9 +24,25 @@ Path ellipse_path(Rect rect) {
     return path;
 }
 
+namespace {
+
+Path clipped_path(Rect rect, Length clipped) {
+    return {MoveTo{{rect.left() + clipped, rect.top()}},
+            LineTo{{rect.right() - clipped, rect.top()}},
+            LineTo{{rect.right(), rect.top() + clipped}},
+            LineTo{{rect.right(), rect.bottom()}},
+            LineTo{{rect.left(), rect.bottom()}},
+            LineTo{{rect.left(), rect.top() + clipped}},
+            ClosePath{}};
+}
+
+} // namespace
+
 Path visible_part(const Trim& trim, Length bleed) {
+    if (trim.sector) return bend(rounded_path(grown({{}, trim.sector->flat()}, bleed), trim.corner), *trim.sector);
     const Rect rect = grown({{}, trim.size}, bleed);
     if (trim.round) return ellipse_path(rect);
+    if (trim.clipped > Length{}) return clipped_path(rect, trim.clipped);
     return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
 }
 

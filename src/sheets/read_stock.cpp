@@ -5,6 +5,8 @@
 #include "sheets/read_cells.h"
 #include "sheets/read_fields.h"
 
+#include <algorithm>
+
 namespace dyeleaf {
 
 namespace {
@@ -152,6 +154,13 @@ void read_sheet(Fields& fields, Stock& stock) {
     if (paper) stock.cells = read_cells(*cells, *paper, fields.diagnostics());
 }
 
+// Whether a length is written so; names and remarks may end like one.
+bool speaks_inches(const Node& node) {
+    return is_imperial(node) || std::ranges::any_of(node.entries, [](const Entry& entry) {
+               return entry.key != "stock" && entry.key != "about" && speaks_inches(entry.node());
+           });
+}
+
 } // namespace
 
 std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics) {
@@ -159,6 +168,7 @@ std::optional<Stock> read_stock(const Node& node, Diagnostics& diagnostics) {
     Fields fields{node, "stock", diagnostics};
     Stock stock;
     stock.spot = node.spot;
+    stock.in_inches = speaks_inches(node);
     if (const Node* name = fields.need("stock", "stock: my-card"))
         stock.name = read_text(*name, "stock", diagnostics).value_or("");
     if (const Node* about = fields.take("about")) stock.about = read_text(*about, "about", diagnostics).value_or("");

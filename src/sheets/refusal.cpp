@@ -7,6 +7,7 @@
 namespace dyeleaf {
 
 std::string in_words(const Trim& trim) {
+    if (trim.sector) return measures(trim.size) + " round its arc";
     if (!trim.round) return measures(trim.size);
     return near(trim.size.width, trim.size.height) ? to_string(trim.size.width) + " round"
                                                    : measures(trim.size) + " oval";

@@ -51,6 +51,7 @@ struct Stock {
     Cut cut = Cut::corner_marks;   // of plain card
     std::optional<Roll> roll;      // then `page_per_label` as well
     std::optional<Laminate> laminate; // plain card
+    bool in_inches = false;           // a length of it was written so: its measures are shown so
     Spot spot;
 };
 

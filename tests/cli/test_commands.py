@@ -505,6 +505,129 @@ class Render(Commands):
         self.assertEqual(self.render("--copies", "300").stderr, "")
 
 
+PRINTER = """
+printers:
+  - {printer: workroom, tray: rear, paper: A4, front: {across: 10.5 mm, down: 9.5 mm}, back: {across: 10 mm, down: 12 mm},
+     lines: {across: 149.4 mm, down: 200 mm}}
+"""
+
+
+class Printers(Commands):
+    BACK = Render.BACK
+
+    def printers(self, printers=PRINTER):
+        folder = self.studio(layout=LAYOUT + self.BACK)
+        (folder / "printers.yaml").write_text(printers, encoding="utf-8")
+
+    def render(self, *options, status=ALL_WELL, output="x.pdf"):
+        return self.expect(status, "render", "small", "studio", "-o", output, *DAY, *options)
+
+    def test_the_only_printer_is_corrected_and_named(self):
+        self.printers()
+        said = ("corrected for workroom, rear: fronts 0.5 mm right and 0.5 mm up, backs 2 mm down, "
+                "0.4 % wider\n")
+        self.assertIn(said, self.render().stdout)
+        self.assertIn(said, self.expect(ALL_WELL, "proof", "small", "studio", *DAY).stdout)
+        plain = self.render("--printer", "none", output="plain.pdf")
+        self.assertNotIn("corrected", plain.stdout)
+        self.assertNotEqual((self.here / "x.pdf").read_bytes(), (self.here / "plain.pdf").read_bytes())
+
+    def test_one_of_several_must_be_named(self):
+        self.printers(PRINTER + "  - {printer: office, paper: A4, front: {across: 10 mm, down: 10 mm}}\n"
+                      "  - {printer: workroom, tray: cassette, paper: A4, front: {across: 10 mm, down: 10 mm}}\n")
+        self.assertIn("not corrected for a printer; say which one prints: --printer workroom --tray rear, or --printer "
+                      "office, or --printer workroom --tray cassette\n", self.render().stdout)
+        self.assertIn("corrected for office: nothing to move; its backs were not measured, and stay where it puts them\n",
+                      self.render("--printer", "Office").stdout)
+        self.assertIn("corrected for workroom, cassette", self.render("--tray", "cassette").stdout)
+        result = self.render("--printer", "workroom", status=PROBLEMS)
+        self.assertIn("more than one printer that could be meant", result.stderr)
+        result = self.render("--printer", "workrom", status=PROBLEMS)
+        self.assertIn("there is no printer called “workrom” in your records", result.stderr)
+        self.assertIn("did you mean “workroom”?", result.stderr)
+        result = self.render("--printer", "office", "--tray", "rear", status=PROBLEMS)
+        self.assertIn("there is no tray called “rear”", result.stderr)
+
+    def test_other_paper_print_shops_and_pictures_are_left_alone(self):
+        self.printers()
+        result = self.render("--stock", "a3-card")
+        self.assertIn("not corrected for a printer: measured are workroom, rear on A4, and this paper is 297 × 420 mm\n",
+                      result.stdout)
+        for options, output in ((("--stock", "page"), "x.pdf"), ((), "x.png")):
+            self.assertNotIn("corrected", self.render(*options, output=output).stdout)
+            result = self.render("--printer", "workroom", *options, output=output)
+            self.assertIn("warning: nothing is corrected for a printer: this is a", result.stderr)
+        self.studio_folder().joinpath("printers.yaml").unlink()
+        result = self.render("--printer", "workroom", status=PROBLEMS)
+        self.assertIn("no printer is in your records", result.stderr)
+
+    def test_a_printer_turns_backs_in_its_own_way(self):
+        self.printers(PRINTER.replace("paper: A4", "paper: A4, backs: short edge"))
+        self.assertIn("flip on the short edge", self.render().stdout)
+        self.assertIn("flip on the long edge", self.render("--backs", "long-edge").stdout)
+        self.assertIn("front and back (a4", self.render("--backs", "by-hand").stdout)
+
+    def test_labels_moved_to_the_edge(self):
+        self.printers(PRINTER.replace("across: 10.5 mm", "across: 6 mm"))
+        self.assertIn("corrected for workroom, rear, labels that were 7.25 mm from the left edge of the page reach to",
+                      self.render("--copies", "30").stderr)
+
+    def test_readings_that_cannot_be(self):
+        for change, said in (
+            (("149.4 mm", "140 mm"), "studio/printers.yaml:4:13: error: the line across of the measuring sheet is 150 mm "
+             "long, and came out 140 mm long: more than 5 % off cannot be put right"),
+            (("149.4 mm", "145.5 mm"), "warning: the line across of the measuring sheet is 150 mm long, and came out "
+             "145.5 mm long: that looks like “fit to page”"),
+            (("down: 12 mm", "down: 16 mm"), "warning: “workroom, rear” prints 6 mm beside the middle of the paper: back, "
+             "down 16 mm"),
+            (("down: 12 mm", "down: 21 mm"), "the most is 20 mm"),
+            (("paper: A4", "paper: A44"), "printers.yaml:3:44: error: there is no paper called “A44”"),
+            (("tray", "tary"), "did you mean “tray”?"),
+            (("\nprinters:", PRINTER), "“workroom, rear” is recorded twice on A4"),
+        ):
+            with self.subTest(change):
+                shutil.rmtree(self.studio_folder(), ignore_errors=True)
+                self.printers(PRINTER.replace(*change, 1))
+                self.assertIn(said, self.run_it("check", "studio", *DAY).stderr)
+
+
+class Measure(Commands):
+    def test_a_sheet_for_nobody_yet(self):
+        result = self.expect(ALL_WELL, "measure", "-o", "measure.pdf")
+        self.assertEqual("a measuring sheet for A4, front and back, flip on the long edge\nwrote measure.pdf\n",
+                         result.stdout)
+        self.assertTrue((self.here / "measure.pdf").read_bytes().startswith(b"%PDF-"))
+        result = self.expect(ALL_WELL, "measure", "-o", "measure.pdf", "--backs", "by-hand", "--paper", "letter")
+        self.assertIn("for Letter, front and back, print page 1, turn the sheet over on its long edge, print page 2",
+                      result.stdout)
+
+    def test_wrong_usage(self):
+        for words, said in (
+            ([], "dyeleaf measure my-studio -o measure.pdf"),
+            (["-o", "x.png"], "ends in .pdf"),
+            (["-o", "x.pdf", "--backs", "top"], "--backs takes long-edge"),
+            (["-o", "x.pdf", "--corrected"], "--corrected needs the folder"),
+        ):
+            self.assertIn(said, self.expect(WRONG_USAGE, "measure", *words).stderr)
+        self.assertEqual([], self.files())
+
+    def test_papers_that_will_not_do(self):
+        for paper, said in (("A44", "there is no paper called “A44”"), ("A7", "does not fit on “A7”, which is 74 × 105 mm")):
+            result = self.expect(PROBLEMS, "measure", "-o", "x.pdf", "--paper", paper)
+            self.assertIn(said, result.stderr)
+        self.assertEqual([], self.files())
+
+    def test_a_proof_needs_readings(self):
+        folder = self.studio()
+        self.assertIn("no printer is in your records",
+                      self.expect(PROBLEMS, "measure", "studio", "-o", "x.pdf", "--corrected").stderr)
+        (folder / "printers.yaml").write_text(PRINTER, encoding="utf-8")
+        result = self.expect(ALL_WELL, "measure", "studio", "-o", "x.pdf", "--corrected")
+        self.assertIn("corrected for workroom, rear: fronts 0.5 mm", result.stdout)
+        self.assertIn("measured are workroom, rear on A4", self.expect(
+            PROBLEMS, "measure", "studio", "-o", "x.pdf", "--corrected", "--paper", "A3").stderr)
+
+
 class Overviews(Commands):
     def test_facts_shows_values_and_where_they_come_from(self):
         folder = self.studio()
@@ -579,6 +702,7 @@ class Overviews(Commands):
         self.assertIn("2 × 7 of 99.1 × 38.1 mm, rounded", result.stdout)
         self.assertIn("3 × 6 oval, 60 × 40 mm", result.stdout)
         self.assertIn("roll, 62 mm", result.stdout)
+        self.assertIn("3 × 10 of 2.625 × 1 in", result.stdout)
         self.assertIn("cut along full lines", result.stdout)
         self.assertIn("cut along marks, laminated in one pouch", result.stdout)
 

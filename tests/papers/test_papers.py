@@ -40,6 +40,8 @@ LAYOUTS = {
     "jar-sheet": ((105, 148), False),
     "lot-sheet": ((148, 210), True),
     "pot-tag": ((60, 18), False),
+    "stall-tent": ((198, 198), False),
+    "shelf-strip": ((150, 34), False),
 }
 JARS = ("jar-wrap", "jar-front", "jar-lid", "jar-to-give", "jar-sheet")
 
@@ -288,7 +290,7 @@ SHAPES = {
     "a4-2x5-85x54": ["{width: 85 mm, height: 54 mm}"],
     "a4-2x7-99x38-rounded": ["{width: 99.1 mm, height: 38.1 mm, corner: 2 mm}"],
     "a4-3x6-oval-60x40": ["{round: 40 mm}"],
-    "letter-2x5-102x51-rounded": ["{width: 4 in, height: 2 in, corner: 0.09 in}"],
+    "letter-2x5-102x51-rounded": ["{width: 4 in, height: 2 in, corner: 0.1 in}"],
     "a4-card-in-a4-pouch": ["{width: 54 mm, height: 86 mm}"],
     "a4-card-in-a6-pouches": ["{width: 54 mm, height: 86 mm}"],
     "a4-card-in-a7-pouches": ["{width: 54 mm, height: 86 mm}"],

@@ -36,7 +36,7 @@ inline Records sample_records() {
     jar.id.value = "sloe-shaker";
     jar.code = "T-1";
     jar.parts = {{{"sloe", {}}, true, 1, std::nullopt}, {{"salt", {}}, false, 1, std::nullopt}};
-    jar.diameter = mm(42);
+    jar.girth = {Girth::By::diameter, mm(42), mm(42)};
     jar.height = mm(70);
     records.jars.push_back(jar);
     Lot lot;

@@ -56,6 +56,18 @@ TEST_CASE("a stock's measures are said with all four margins", "[charts]") {
     CHECK(words(rounded)[1] == "3 × 7 cells, 63.5 × 38.1 mm, corners 2 mm");
 }
 
+TEST_CASE("a stock that is written in inches is shown in inches", "[charts]") {
+    Stock stock;
+    stock.in_inches = true;
+    stock.paper = *find_paper("Letter");
+    stock.margin = inches(0.16);
+    stock.cells =
+        CellGrid{3, 10, {inches(2.625), inches(1)}, false, {inches(0.1875), inches(0.5)}, inches(2.75), inches(1)};
+    CHECK(words(stock) == Lines{"8.5 × 11 in", "3 × 10 cells, 2.625 × 1 in",
+                                "to the edges: left 0.1875, top 0.5, right 0.1875, bottom 0.5 in",
+                                "gutters: 0.125 across, 0 in down", "the printer leaves 0.16 in white"});
+}
+
 TEST_CASE("plain card, rolls and pages are said in their own words", "[charts]") {
     Stock card;
     card.paper = *find_paper("A4");

@@ -98,6 +98,19 @@ TEST_CASE("cells that are used up are listed, skipped, or both", "[cli]") {
           "dyeleaf: --used takes the cells that are used up, counted row by row from 1, such as 1-4,7,12, not “4-1”");
 }
 
+TEST_CASE("a printer is named, or one to be measured", "[cli]") {
+    const Render render = read_render({"--printer", "workroom", "--tray", "rear"});
+    CHECK(render.printer.printer == "workroom");
+    CHECK(render.printer.tray == "rear");
+    CHECK_FALSE(read_render({}).printer.named());
+    const auto command = read({"measure", "-o", "measure.pdf", "--paper", "Letter", "--backs", "by-hand"});
+    const auto& measure = std::get<MeasurePrinter>(std::get<Command>(command));
+    CHECK_FALSE(measure.folder);
+    CHECK(measure.paper == "Letter");
+    CHECK(measure.backs == Backs::by_hand);
+    CHECK_FALSE(measure.corrected);
+}
+
 TEST_CASE("copies are of all labels, or of some", "[cli]") {
     const Render render = read_render({"--copies", "2", "--copies", "sloe=4", "--copies", "26-117:3=1"});
     CHECK(render.copies == 2);

@@ -75,7 +75,7 @@ inline Jar full_jar() {
     jar.parts = {part("sloe", true, 1), part("salt", false, 1)};
     jar.batch = grams(40);
     jar.holds = millilitres(60);
-    jar.diameter = mm(42);
+    jar.girth = {Girth::By::diameter, mm(42), mm(42)};
     jar.height = mm(70);
     jar.lid = mm(38);
     jar.mixed = Date{2026, 11, 2};
@@ -97,7 +97,7 @@ inline Jar sparse_jar() {
     jar.code = "TS";
     jar.parts = {part("ember", true, 2), part("sloe", true, 1), part("salt", false, 3)};
     jar.basis = Basis::volume;
-    jar.diameter = mm(51);
+    jar.girth = {Girth::By::diameter, mm(51), mm(51)};
     jar.height = mm(60);
     jar.mixed = UnknownDate{};
     return jar;

@@ -111,6 +111,14 @@ Records complete_records() {
     Jar grave = full_jar();
     grave.parts.front().id.value = "neon";
     records.jars.push_back(grave);
+    for (const Girth::By by : {Girth::By::circumference, Girth::By::strip}) {
+        Jar round = full_jar();
+        round.girth = {by, mm(132), mm(132)};
+        records.jars.push_back(round);
+    }
+    Jar cup = full_jar();
+    cup.girth = {Girth::By::diameter, mm(60), mm(50)};
+    records.jars.push_back(cup);
     records.bases[1].yarn_weight = "DK"; // and no gauge or needles of its own
     const PictureFile drawing{"logo.svg", PictureKind::svg, {}, 1, 1.5};
     const RecordedPicture picture{{"logo.svg", {}}, drawing};

@@ -181,7 +181,7 @@ TEST_CASE("cautions never shrink and never lie on something", "[layout]") {
     }
     SECTION("on a hole") {
         const auto found = complaints(jar_layout("width: 80 mm, height: 60 mm", "") +
-                                      "holes:\n  - {x: 5 mm, y: 5 mm, diameter: 5 mm}\n");
+                                      "holes:\n  - {x: 6 mm, y: 6 mm, diameter: 5 mm}\n");
         REQUIRE_FALSE(found.empty());
         CHECK(found[0].severity == Severity::error);
         CHECK(found[0].message.find("lies on a hole") != std::string::npos);

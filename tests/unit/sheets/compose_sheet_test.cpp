@@ -409,3 +409,37 @@ TEST_CASE("the back is the front seen through the paper", "[sheets]") {
         CHECK(on_back.a == 1.0); // words still read from left to right
     }
 }
+
+TEST_CASE("a sector is clipped to its shape and outlined for the knife, in cells as well", "[sheets]") {
+    const Sector sector{mm(80), mm(120), 0.8, true};
+    Trim trim{sector.bounds(), false, {}, {}};
+    trim.sector = sector;
+    Stock stock = card();
+    if (GENERATE(false, true))
+        stock.cells = CellGrid{1, 2, {mm(150), mm(60)}, false, {mm(10), mm(10)}, mm(150), mm(70)};
+    const Composed composed = compose({trim}, stock);
+    const Group& label = first_group(composed.sheet);
+    check_near(around(*label.clip), {{}, sector.bounds()});
+    const Group& outline = std::get<Group>(composed.sheet.items.at(1));
+    REQUIRE(std::holds_alternative<StrokePath>(outline.list->items.at(0)));
+    check_near(around(std::get<StrokePath>(outline.list->items.at(0)).path), {{}, sector.bounds()});
+    CHECK(outline.transform.dx == composed.trims[0].left());
+    for (const Stroke& stroke : composed.strokes)
+        CHECK_FALSE(overlap(stroke.ink(), composed.trims[0]));
+}
+
+TEST_CASE("clipped corners are clipped and outlined", "[sheets]") {
+    Trim trim{{mm(40), mm(60)}, false, {}, {}};
+    trim.clipped = mm(8);
+    const Composed composed = compose({trim}, card());
+    const Path& clip = *first_group(composed.sheet).clip;
+    REQUIRE(clip.size() == 7);
+    CHECK(std::get<MoveTo>(clip[0]).to == Point{mm(8), {}});
+    CHECK(std::get<LineTo>(clip[5]).to == Point{{}, mm(8)});
+    int outlines = 0;
+    for (const DisplayItem& item : composed.sheet.items) {
+        const auto* stroke = std::get_if<StrokePath>(&item);
+        if (stroke != nullptr && stroke->colour == Rgb{0.6, 0.6, 0.6}) ++outlines;
+    }
+    CHECK(outlines == 2);
+}

@@ -55,6 +55,12 @@ TEST_CASE("paper may lie on its side, and may have a size of its own", "[sheets]
     CHECK(read("stock: x\npaper: {width: 100 mm, height: 150 mm}\n").stock->paper == Size{mm(100), mm(150)});
 }
 
+TEST_CASE("a stock remembers whether it was written in inches", "[sheets]") {
+    CHECK(read("stock: x\npaper: Letter\nmargin: 0.25 in\n").stock->in_inches);
+    CHECK(read("stock: x\nroll: {width: 4 in}\n").stock->in_inches);
+    CHECK_FALSE(read("stock: pumpkin\nabout: 4 × 6 in\npaper: Letter\nmargin: 6 mm\n").stock->in_inches);
+}
+
 TEST_CASE("cells are read with their grid", "[sheets]") {
     const Read result = read(cells());
     REQUIRE(result.stock);
