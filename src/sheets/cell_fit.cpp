@@ -70,7 +70,7 @@ std::optional<Refusal> refusal_by_cell(const Trim& label, const Stock& stock) {
                                 : "it would come off the sheet without corners"),
                        other + "shape in the layout"};
     }
-    const Length cut_off = label.round ? Length{} : sticks_out(label, grid);
+    const Length cut_off = label.round || label.sector ? Length{} : sticks_out(label, grid);
     if (fits(cut_off, play / 2)) return std::nullopt;
     return Refusal{
         "the label is " + in_words(label) + corner_words(label.corner) + cells + to_string(cut_off) +
