@@ -24,7 +24,7 @@ LOTS, SKEINS = 25, 20
 TAG = """
 layout: coded
 for: skeins
-shape: {width: 79 mm, height: 28 mm}
+shape: {width: 80 mm, height: 28 mm}
 stock: a4-card
 styles: {body: {font: Inter, size: 7 pt}}
 front:
@@ -39,7 +39,7 @@ front:
             - {code: "{lot.ean}", as: ean-13, width: 46 mm, height: 13 mm, with: lot.ean}
             - {code: "{lot.upc}", as: upc-a, width: 46 mm, height: 13 mm, with: lot.upc}
             - {code: "{lot.id}:{skein.number}", as: code-128, width: fill, height: 11.5 mm}
-      - {code: "{lot.link}?skein={skein.number}", as: qr, width: fill, height: 20 mm}
+      - {code: "{lot.link}?skein={skein.number}", as: qr, width: fill, height: 21 mm}
 """
 
 

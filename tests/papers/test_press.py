@@ -173,17 +173,19 @@ class Press(unittest.TestCase):
         return [o["value"] for o in found.values() if isinstance(o.get("value"), dict)
                 and o["value"].get("/Subtype") == "/Link"]
 
-    def test_contact_lines_are_links(self):
+    def test_contact_lines_and_codes_are_links(self):
         urls = run("pdfinfo", "-url", self.files["tags"]).stdout
         self.assertIn("mailto:wool@quillmoor.example", urls)
+        self.assertIn("https://quillmoor.example/lot/26-117", urls)
         links = self.links("tags")
-        self.assertEqual(3, len(links))
+        self.assertEqual(6, len(links))  # of three tags
         self.assertEqual([], self.links("marked"))  # ISO 15930-7 allows none on a page for the press
         for link in links:
             left, bottom, right, top = link["/Rect"]
+            is_code = link["/A"]["/URI"].startswith("u:https:")
             self.assertGreater(right - left, 20)
             self.assertGreater(top - bottom, 4)
-            self.assertLess(top - bottom, 20)
+            self.assertLess(top - bottom, 60 if is_code else 20)
             self.assertEqual(4, link["/F"])
             self.assertIn("/StructParent", link)
 
