@@ -393,7 +393,7 @@ class Render(Commands):
         folder = self.studio(RECORDS.replace("market: none", f"market: none, link: https://quillmoor.example/{'a' * 200}/"))
         result = self.run_it("render", "hang-tag", folder, "-o", "tags.pdf", *DAY)
         self.assertEqual(PROBLEMS, result.returncode)
-        self.assertRegex(result.stderr, r"“26-117:1”: the code “https://quillmoor.example/a+…” needs 2\d\.\d × 2\d\.\d mm to be "
+        self.assertRegex(result.stderr, r"“26-117:1”.*: the code “https://quillmoor.example/a+…” needs 2\d\.\d × 2\d\.\d mm to be "
                                         r"scanned, and its place is \d+(\.\d)? mm too narrow")
         self.assertFalse((self.here / "tags.pdf").exists())
 

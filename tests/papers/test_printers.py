@@ -334,10 +334,13 @@ class Corrected(Scratch):
         run(PROGRAM, "render", "hang-tag", self.here / "quillmoor", "-o", pdf, "--date", DATE, "--only", "26-117:1")
         (_, (size, words)) = words_of(pdf)
         box, = [box for text, box in words if "@" in text]
-        page = json.loads(run("mutool", "show", "-g", pdf, "pages/2/Annots/1/Rect").stdout.replace(" ", ",", 3))
-        left, bottom, right, top = (n * POINT for n in page)
         middle = (box[0] + box[2]) / 2, size[1] - (box[1] + box[3]) / 2
-        self.assertTrue(left < middle[0] < right and bottom < middle[1] < top, (page, middle))
+        links = []
+        while (text := run("mutool", "show", "-g", pdf, f"pages/2/Annots/{len(links) + 1}/Rect").stdout).startswith("["):
+            links.append([n * POINT for n in json.loads(text.replace(" ", ","))])
+        found = [one for one in links if one[0] < middle[0] < one[2] and one[1] < middle[1] < one[3]]
+        self.assertEqual(1, len(found), (links, middle))
+        self.assertAlmostEqual(box[3] - box[1], found[0][3] - found[0][1], delta=1)
 
 
 def draw_page(pdf, page, picture):
