@@ -176,8 +176,8 @@ class Press(unittest.TestCase):
     def test_contact_lines_are_links(self):
         urls = run("pdfinfo", "-url", self.files["tags"]).stdout
         self.assertIn("mailto:wool@quillmoor.example", urls)
-        links = self.links("tags")
-        self.assertEqual(3, len(links))
+        links = [link for link in self.links("tags") if "mailto:" in link["/A"]["/URI"]]
+        self.assertEqual(3, len(links))  # the others are those of the codes
         self.assertEqual([], self.links("marked"))  # ISO 15930-7 allows none on a page for the press
         for link in links:
             left, bottom, right, top = link["/Rect"]
