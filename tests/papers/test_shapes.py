@@ -113,6 +113,14 @@ class Shapes(unittest.TestCase):
         radii = [math.hypot(x - centre[0], y - centre[1]) for _, x, y, _ in letters[line : line + 30]]
         self.assertLess(max(radii) - min(radii), 0.02)
 
+    def test_the_seam_lies_opposite_the_front(self):
+        pdf = self.file("sloe.pdf")
+        render("jar-wrap", pdf, "--only", "sloe-shaker", "--stock", "page")
+        text = run("pdftotext", "-bbox", pdf, "-").stdout
+        left = {word: float(x) * POINT for x, word in re.findall(r'xMin="([\d.]+)"[^>]*>(SL|Danger)<', text)}
+        front = (left["SL"] + left["Danger"] - 3) / 2  # panels stand 3 mm apart
+        self.assertAlmostEqual((self.page_size(pdf)[0] - 5) / 2, front, delta=1)  # less what is stuck over
+
     def test_words_on_an_arc_are_found(self):
         raw = " ".join(run("pdftotext", "-raw", self.pdf, "-").stdout.replace("\u00a0", " ").split())
         at = 0
