@@ -142,9 +142,10 @@ void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
         job.chosen = choose_printer(job.records.printers, request.printer, job.stock.paper, diagnostics);
         if (job.chosen.printer != nullptr) job.measured = measured_by(*job.chosen.printer, job.records.studio.backs);
     } else if (request.printer.named() && !is_none(request.printer)) {
-        diagnostics.warning({},
-                            "nothing is corrected for a printer: this is " +
-                                std::string{job.stock.page_per_label ? "a file for a print shop" : "a picture"},
+        const std::string_view what = request.format != Format::pdf ? "a picture"
+                                      : job.stock.roll              ? "a roll, and sheets were measured"
+                                                                    : "a file for a print shop";
+        diagnostics.warning({}, "nothing is corrected for a printer: this is " + std::string{what},
                             "render a PDF on the paper that goes into the printer, or leave --printer away");
     }
 }
@@ -154,7 +155,7 @@ Rect around_labels(const SheetPlan& plan, const std::vector<Trim>& trims) {
     Point least = plan.slots.front().origin;
     Point most = least;
     for (const Slot& slot : plan.slots) {
-        const Rect label = {slot.origin, trims[slot.label].size};
+        const Rect label = place_of(slot, trims[slot.label]);
         least = {smaller(least.x, label.left()), smaller(least.y, label.top())};
         most = {larger(most.x, label.right()), larger(most.y, label.bottom())};
     }
