@@ -247,18 +247,8 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     }
     if (!stock || !languages || !sound()) return nullptr;
 
-    auto job = std::make_unique<Job>(Job{std::move(*records),
-                                         std::move(typesetter),
-                                         std::move(*design),
-                                         std::move(*stock),
-                                         std::move(*languages),
-                                         {},
-                                         {},
-                                         {},
-                                         {},
-                                         0,
-                                         {},
-                                         {}});
+    auto job = std::make_unique<Job>(
+        Job{std::move(*records), std::move(typesetter), std::move(*design), std::move(*stock), std::move(*languages)});
     const Printing printing = job->languages.printing(today, request.ink);
     note_printer(*job, request, diagnostics);
     note_backs(*job, request, diagnostics);
