@@ -141,7 +141,7 @@ void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
     if (!job.stock.page_per_label && request.format == Format::pdf) {
         job.chosen = choose_printer(job.records.printers, request.printer, job.stock.paper, diagnostics);
         if (job.chosen.printer != nullptr) job.measured = measured_by(*job.chosen.printer, job.records.studio.backs);
-    } else if (request.printer.named() && !is_none(request.printer)) {
+    } else if (request.printer.named() && !request.printer.is_none()) {
         const std::string_view what = request.format != Format::pdf ? "a picture"
                                       : job.stock.roll              ? "a roll, and sheets were measured"
                                                                     : "a file for a print shop";
