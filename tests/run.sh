@@ -8,6 +8,6 @@ echo "== building, warnings are errors"
 mkdir -p build/tests
 cmake -S . -B build/tests -DCMAKE_BUILD_TYPE=RelWithDebInfo -DDYELEAF_WERROR=ON -DDYELEAF_TESTS=ON \
     >build/tests/configure.log 2>&1 || { cat build/tests/configure.log; exit 1; }
-cmake --build build/tests --parallel
+cmake --build build/tests --parallel "$(nproc)"
 echo "== testing"
-ctest --test-dir build/tests --output-on-failure "$@"
+ctest --test-dir build/tests --parallel "$(nproc)" --output-on-failure "$@"

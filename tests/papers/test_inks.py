@@ -9,7 +9,7 @@ from test_papers import LAYOUTS, draw, plain_text, render, run
 
 INKS = {"mono": ["--mono"], "sparing": ["--save-ink"], "mono and sparing": ["--mono", "--save-ink"]}
 # Those with coloured patches or dark panels, which sparing ink leaves bare.
-SOLID = {"dye-card", "dye-cards", "dye-index", "dye-strip", "jar-front", "jar-lid", "jar-wrap", "hang-tag"}
+SOLID = {"dye-card", "dye-cards", "dye-index", "dye-strip", "jar-front", "jar-wrap", "hang-tag"}
 
 
 def coverage(pdf):
