@@ -2,7 +2,7 @@
 
 #include "base/words.h"
 #include "calibration/scales.h"
-#include "calibration/writing.h"
+#include "text/writing.h"
 
 #include <array>
 #include <memory>

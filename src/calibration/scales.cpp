@@ -1,5 +1,7 @@
 #include "calibration/scales.h"
 
+#include <cmath>
+
 namespace dyeleaf {
 
 namespace {
@@ -42,7 +44,7 @@ void draw_scale(DisplayList& sheet, Writing& writing, Point middle, Way way) {
 void draw_ruler_line(DisplayList& sheet, Point middle, Length length) {
     const auto at = [&](Length along, Length aside) { return middle + Point{along - length / 2, aside}; };
     stroke(sheet, at({}, {}), at(length, {}), plain);
-    const int centimetres = static_cast<int>(length.in_mm() / 10 + 0.5);
+    const auto centimetres = static_cast<int>(std::lround(length.in_mm() / 10));
     for (int i = 0; i <= centimetres; ++i) {
         const bool is_end = i == 0 || i == centimetres;
         const Length up = is_end ? mm(4) : i % 5 == 0 ? mm(2.5) : mm(1.5);

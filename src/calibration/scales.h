@@ -1,8 +1,8 @@
 // The ruled parts of the measuring sheet.
 #pragma once
 
-#include "calibration/writing.h"
 #include "display/display_list.h"
+#include "text/writing.h"
 
 #include <string>
 

@@ -1,8 +1,8 @@
 #include "charts/stock_chart.h"
 
-#include "calibration/writing.h"
 #include "charts/stock_figure.h"
 #include "charts/stock_words.h"
+#include "text/writing.h"
 
 #include <memory>
 

@@ -59,13 +59,9 @@ std::vector<const Printer*> named(const std::vector<Printer>& printers, const Wa
 
 } // namespace
 
-bool is_none(const WantedPrinter& wanted) {
-    return wanted.printer && lower_case(*wanted.printer) == "none";
-}
-
 ChosenPrinter choose_printer(const std::vector<Printer>& printers, const WantedPrinter& wanted, Size paper,
                              Diagnostics& diagnostics) {
-    if (is_none(wanted)) return {};
+    if (wanted.is_none()) return {};
     std::vector<const Printer*> left = named(printers, wanted, diagnostics);
     if (left.empty()) return {};
     const auto measured = each(left, [](const Printer& one) { return name_of(one) + " on " + one.paper.value; });

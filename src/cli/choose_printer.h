@@ -11,9 +11,6 @@
 
 namespace dyeleaf {
 
-// Whether no correction is wanted: --printer none.
-bool is_none(const WantedPrinter& wanted);
-
 // Of those that were measured on this paper, the one that is wanted, or the only one. Nothing, with a remark, where
 // several would do, or where only others were measured. A name that is none is an error.
 struct ChosenPrinter {

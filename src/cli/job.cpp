@@ -141,10 +141,11 @@ void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
     if (!job.stock.page_per_label && request.format == Format::pdf) {
         job.chosen = choose_printer(job.records.printers, request.printer, job.stock.paper, diagnostics);
         if (job.chosen.printer != nullptr) job.measured = measured_by(*job.chosen.printer, job.records.studio.backs);
-    } else if (request.printer.named() && !is_none(request.printer)) {
-        diagnostics.warning({},
-                            "nothing is corrected for a printer: this is " +
-                                std::string{job.stock.page_per_label ? "a file for a print shop" : "a picture"},
+    } else if (request.printer.named() && !request.printer.is_none()) {
+        const std::string_view what = request.format != Format::pdf ? "a picture"
+                                      : job.stock.roll              ? "a roll, and sheets were measured"
+                                                                    : "a file for a print shop";
+        diagnostics.warning({}, "nothing is corrected for a printer: this is " + std::string{what},
                             "render a PDF on the paper that goes into the printer, or leave --printer away");
     }
 }
@@ -154,7 +155,7 @@ Rect around_labels(const SheetPlan& plan, const std::vector<Trim>& trims) {
     Point least = plan.slots.front().origin;
     Point most = least;
     for (const Slot& slot : plan.slots) {
-        const Rect label = {slot.origin, trims[slot.label].size};
+        const Rect label = place_of(slot, trims[slot.label]);
         least = {smaller(least.x, label.left()), smaller(least.y, label.top())};
         most = {larger(most.x, label.right()), larger(most.y, label.bottom())};
     }
@@ -246,18 +247,8 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     }
     if (!stock || !languages || !sound()) return nullptr;
 
-    auto job = std::make_unique<Job>(Job{std::move(*records),
-                                         std::move(typesetter),
-                                         std::move(*design),
-                                         std::move(*stock),
-                                         std::move(*languages),
-                                         {},
-                                         {},
-                                         {},
-                                         {},
-                                         0,
-                                         {},
-                                         {}});
+    auto job = std::make_unique<Job>(
+        Job{std::move(*records), std::move(typesetter), std::move(*design), std::move(*stock), std::move(*languages)});
     const Printing printing = job->languages.printing(today, request.ink);
     note_printer(*job, request, diagnostics);
     note_backs(*job, request, diagnostics);

@@ -28,13 +28,13 @@ struct Job {
     Design design;
     Stock stock;
     Languages languages;
-    std::optional<Backs> backs; // none: like a page
-    std::vector<Item> items;
-    std::vector<Trim> trims; // of each item's label
-    std::vector<int> copies; // of each
-    int unchanged = 0;       // labels left out by --changed
-    std::string note;        // the new text of the note of what was printed; empty: none is to be kept
-    std::vector<SheetPlan> plans;
+    std::optional<Backs> backs = {}; // none: like a page
+    std::vector<Item> items = {};
+    std::vector<Trim> trims = {}; // of each item's label
+    std::vector<int> copies = {}; // of each
+    int unchanged = 0;            // labels left out by --changed
+    std::string note = {};        // the new text of the note of what was printed; empty: none is to be kept
+    std::vector<SheetPlan> plans = {};
     ChosenPrinter chosen = {};
     Measured measured = {}; // of the chosen printer
 };

@@ -353,6 +353,8 @@ std::variant<Command, Answer, Misuse> read_measure(const Typed& typed) {
     measure.output = typed.output;
     measure.paper = typed.paper;
     measure.printer = printer_of(typed);
+    if (measure.printer.is_none())
+        return misuse(name, "--printer none means no printer, so none can be called that: --printer workroom");
     measure.corrected = typed.corrected;
     if (const auto complaint = take_backs(typed.backs, measure.backs)) return misuse(name, *complaint);
     if (measure.corrected && !measure.folder)
@@ -397,6 +399,10 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
 }
 
 } // namespace
+
+bool WantedPrinter::is_none() const {
+    return printer && lower_case(*printer) == "none";
+}
 
 std::variant<Command, Answer, Misuse> read_command_line(const std::vector<std::string>& arguments,
                                                         std::string_view version) {

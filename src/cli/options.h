@@ -33,6 +33,7 @@ struct CopiesOf {
 struct WantedPrinter {
     std::optional<std::string> printer, tray;
     [[nodiscard]] bool named() const { return printer || tray; }
+    [[nodiscard]] bool is_none() const; // no correction is wanted: --printer none
 };
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml

@@ -66,9 +66,9 @@ std::string cell_words(const Stock& stock) {
 }
 
 std::string cut_words(const Stock& stock) {
-    const std::string cut = stock.cut == Cut::full_lines    ? "cut along full lines"
-                            : stock.cut == Cut::single_cuts ? "single cuts between them"
-                                                            : "cut along marks";
+    std::string cut = stock.cut == Cut::full_lines    ? "cut along full lines"
+                      : stock.cut == Cut::single_cuts ? "single cuts between them"
+                                                      : "cut along marks";
     if (!stock.laminate) return cut;
     return cut + (stock.laminate->one_each ? ", each in a pouch" : ", laminated in one pouch");
 }

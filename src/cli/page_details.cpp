@@ -10,7 +10,7 @@ namespace dyeleaf {
 namespace {
 
 std::string page_label(const PrintRun& run, std::size_t sheet, Side side) {
-    const std::string number = std::to_string(sheet + 1);
+    std::string number = std::to_string(sheet + 1);
     if (!run.two_sided) return number;
     return run.language.say(side == Side::front ? "sheet.front page" : "sheet.back page", {{"number", number}});
 }

@@ -128,6 +128,13 @@ class LabelMaker {
     std::map<std::size_t, PlacedLabel> made_;
 };
 
+// A page of this sheet as the chosen printer is to get it.
+DisplayList for_printer(const Job& job, DisplayList page, std::size_t sheet, Side side) {
+    if (job.chosen.printer == nullptr) return page;
+    const Passage how = passage(side, job.backs, job.plans[sheet].paper);
+    return corrected(std::move(page), misprint_of(job.measured, how));
+}
+
 // Lays out, arranges and paints sheet by sheet, so that memory does not grow with the number of labels. After the
 // first error it only goes on looking for more.
 void print_sheets(const Job& job, const Printing& printing, const Progress& progress, Press& press,
@@ -135,11 +142,8 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
     LabelMaker labels{job, printing.manner.ink.mono, diagnostics};
     const PrintRun run{
         job.plans, job.items, job.trims, job.stock, printing.manner.language, job.design.back.has_value()};
-    const auto print = [&](DisplayList page, std::size_t sheet, Side side) {
-        if (job.chosen.printer != nullptr) {
-            const Passage how = passage(side, job.backs, job.plans[sheet].paper);
-            page = corrected(std::move(page), misprint_of(job.measured, how));
-        }
+    const auto print = [&](DisplayList composed, std::size_t sheet, Side side) {
+        const DisplayList page = for_printer(job, std::move(composed), sheet, side);
         press.page(page,
                    [&](TaggedPage tagged) { return page_details(run, sheet, side, page.size, std::move(tagged)); });
     };
@@ -189,9 +193,10 @@ void print_laying_sheets(const Job& job, const Language& language, Press& press)
         }
         const std::string words = joined({language.say("sheet.line"), language.say("sheet.lay")}, dot);
         const DisplayList page =
-            compose_laying_sheet(plan, numbers, trims, job.stock, set_caption(words, job.typesetter));
+            for_printer(job, compose_laying_sheet(plan, numbers, trims, job.stock, set_caption(words, job.typesetter)),
+                        sheet, Side::front);
         press.page(page, [&](TaggedPage tagged) {
-            return PdfPage{{{}, plan.paper}, {}, language.say("sheet.lay page"), {}, std::move(tagged)};
+            return PdfPage{{{}, page.size}, {}, language.say("sheet.lay page"), {}, std::move(tagged)};
         });
     }
 }

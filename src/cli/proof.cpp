@@ -4,6 +4,7 @@
 #include "cli/job.h"
 #include "cli/report.h"
 #include "layout/layout.h"
+#include "sheets/refusal.h"
 #include "sheets/stock.h"
 
 #include <set>
@@ -35,9 +36,8 @@ class ProofList {
         std::vector<std::vector<std::string>> below = {{}};
         for (std::size_t sheet = 0; sheet < job_.plans.size(); ++sheet) {
             for (const Slot& slot : job_.plans[sheet].slots) {
-                const Size size = job_.trims[slot.label].size;
                 rows.push_back({std::to_string(sheet + 1), std::to_string(slot.number), label_words(slot.label),
-                                job_.design.shape.round ? to_string(size.width) + " round" : measures(size)});
+                                in_words(job_.trims[slot.label])});
                 below.push_back(said_.insert(slot.label).second ? complaints(slot.label) : std::vector<std::string>{});
             }
         }

@@ -12,7 +12,9 @@ namespace dyeleaf {
 struct Modules {
     int columns = 0, rows = 0;
     std::vector<bool> dark; // row by row
-    [[nodiscard]] bool is_dark(int x, int y) const { return dark[static_cast<std::size_t>(y * columns + x)]; }
+    [[nodiscard]] bool is_dark(int x, int y) const {
+        return dark[static_cast<std::size_t>(y) * static_cast<std::size_t>(columns) + static_cast<std::size_t>(x)];
+    }
 };
 
 // Nothing for a text that no code of this kind holds. Requires: characters that the kind knows.

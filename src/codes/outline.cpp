@@ -48,7 +48,9 @@ class Edges {
     }
 
   private:
-    [[nodiscard]] std::size_t at(int x, int y) const { return static_cast<std::size_t>(y * width_ + x); }
+    [[nodiscard]] std::size_t at(int x, int y) const {
+        return static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) + static_cast<std::size_t>(x);
+    }
 
     int width_;
     std::vector<std::array<bool, 4>> starts_; // in each direction

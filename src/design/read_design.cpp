@@ -7,7 +7,9 @@
 #include "source/values.h"
 
 #include <filesystem>
+#include <string>
 #include <utility>
+#include <vector>
 
 namespace dyeleaf {
 
@@ -15,9 +17,14 @@ namespace {
 
 constexpr LengthRange label_length{mm(5), mm(1200)};
 
-// A fixed one has its centre below it.
-std::optional<LengthOrFact> read_arc(const Node& node, const BoxContext& context) {
-    return read_length_or_fact(node, "arc", context);
+// Of the outlines that a label may have, only an arc and rounded corners go together.
+void check_outline(const Node& node, const Shape& shape, Diagnostics& diagnostics) {
+    std::vector<std::string> kinds;
+    if (shape.round) kinds.push_back(in_quotes("round"));
+    if (shape.clipped > Length{}) kinds.push_back(in_quotes("clipped"));
+    if (shape.arc || shape.corner > Length{}) kinds.push_back(in_quotes(shape.arc ? "arc" : "corner"));
+    if (kinds.size() < 2) return;
+    diagnostics.error(node.spot, joined(kinds, " and ") + " do not go together in one shape", "keep one of them");
 }
 
 Shape read_shape(const Node& node, const BoxContext& context) {
@@ -43,7 +50,7 @@ Shape read_shape(const Node& node, const BoxContext& context) {
             shape.height = read_length_or_fact(*height, "height", context).value_or(shape.height);
         }
     }
-    if (const Node* arc = fields.take("arc")) shape.arc = read_arc(*arc, context);
+    if (const Node* arc = fields.take("arc")) shape.arc = read_length_or_fact(*arc, "arc", context);
     const auto length = [&](std::string_view key, Length most = mm(50), Length otherwise = {}) {
         const Node* one = fields.take(key);
         return one == nullptr ? otherwise
@@ -57,6 +64,7 @@ Shape read_shape(const Node& node, const BoxContext& context) {
     shape.least_width = length("least width", metres(2));
     shape.least_height = length("least height", metres(2));
     fields.refuse_the_rest();
+    check_outline(node, shape, diagnostics);
     return shape;
 }
 

@@ -2,10 +2,11 @@
 
 #include "base/overloaded.h"
 
+#include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <optional>
 #include <utility>
+#include <vector>
 
 namespace dyeleaf {
 
@@ -178,14 +179,18 @@ Rect joined(Rect a, Rect b) {
     return {least, {most.x - least.x, most.y - least.y}};
 }
 
-Point middle_of(const Path& path) {
-    std::optional<Rect> all;
-    for (const auto& step : path) {
-        const auto add = [&](Point p) { all = all ? joined(*all, {p, {}}) : Rect{p, {}}; };
-        if (const auto* move = std::get_if<MoveTo>(&step)) add(move->to);
-        if (const auto* line = std::get_if<LineTo>(&step)) add(line->to);
-    }
-    return all ? all->centre() : Point{};
+using Items = std::vector<DisplayItem>;
+
+// Where a code to scan ends that starts here; the start itself where there is none.
+Items::const_iterator end_of_code(Items::const_iterator start, Items::const_iterator end) {
+    const auto* begin = std::get_if<BeginTag>(&*start);
+    if (begin == nullptr || begin->tag.role != Tag::Role::figure) return start;
+    const auto closed = std::find_if(start, end, [](const auto& item) { return std::holds_alternative<EndTag>(item); });
+    const bool has_modules = std::any_of(start, closed, [](const DisplayItem& item) {
+        const auto* fill = std::get_if<FillPath>(&item);
+        return fill != nullptr && fill->dot > Length{};
+    });
+    return has_modules ? closed : start;
 }
 
 class Bender {
@@ -193,12 +198,6 @@ class Bender {
     explicit Bender(const Sector& sector) : sector_(sector) {}
 
     void operator()(const FillPath& fill) {
-        if (fill.dot > Length{}) { // the modules of a code, which a scanner needs square
-            auto list = std::make_shared<DisplayList>();
-            list->items.emplace_back(fill);
-            items.emplace_back(Group{std::move(list), rigid(middle_of(fill.path), sector_), std::nullopt});
-            return;
-        }
         FillPath bent = fill;
         bent.path = bend(fill.path, sector_);
         items.emplace_back(std::move(bent));
@@ -225,8 +224,16 @@ class Bender {
             paragraph_ = begin.tag;
             paragraph_->joined = false;
         } else {
-            items.emplace_back(begin);
+            BeginTag bent = begin;
+            const Rect& place = begin.tag.place;
+            if (place.size.width > Length{}) bent.tag.place = rigid(place.centre(), sector_).bounds(place);
+            items.emplace_back(std::move(bent));
         }
+    }
+    // With the white around it and the digits below: a scanner needs the modules square.
+    void code(const Tag& tag, Items::const_iterator start, Items::const_iterator end) {
+        auto list = std::make_shared<DisplayList>(DisplayList{tag.place.size, {start, end}});
+        items.emplace_back(Group{std::move(list), rigid(tag.place.centre(), sector_), std::nullopt});
     }
     void operator()(const EndTag& end) {
         if (paragraph_) {
@@ -299,8 +306,13 @@ Path bend(const Path& path, const Sector& sector) {
 
 DisplayList bend(const DisplayList& flat, const Sector& sector) {
     Bender bender{sector};
-    for (const DisplayItem& item : flat.items)
-        std::visit(bender, item);
+    for (auto item = flat.items.begin(); item != flat.items.end(); ++item) {
+        std::visit(bender, *item);
+        const auto end = end_of_code(item, flat.items.end());
+        if (end == item) continue;
+        bender.code(std::get<BeginTag>(*item).tag, item + 1, end);
+        item = end - 1;
+    }
     return {sector.bounds(), std::move(bender.items)};
 }
 

@@ -32,10 +32,6 @@ CodeRoom room_in(const CodeMark& mark, const Box& box, std::optional<Length> wid
     return {width, height, !has_size(box), mark.dot, mark.least_module, foot_of(mark, trial)};
 }
 
-std::optional<Length> inside(const std::optional<Extent>& extent, Length frame) {
-    return extent && extent->is_fixed() ? std::optional{extent->length() - frame} : std::nullopt;
-}
-
 Font caption_font(const CodeMark& mark) {
     Font font = mark.style.font;
     font.tabular_figures = true;
@@ -108,11 +104,8 @@ Misfit too_small(const Code& code, const CodeRoom& room, const Box& box, Size pl
 Size wanted_code(const CodeMark& mark, const Box& box, Length available, const Trial& trial) {
     const auto* code = std::get_if<Code>(&mark.code);
     if (code == nullptr) return {};
-    const Insets frame = frame_of(box);
-    std::optional<Length> wide = inside(box.width, frame.across());
-    std::optional<Length> high = inside(box.height, frame.down());
-    if (box.turn == Turn::left || box.turn == Turn::right) std::swap(wide, high);
-    const CodeRoom room = room_in(mark, box, wide.value_or(available), high, trial);
+    const auto [width, height] = fixed_room(box);
+    const CodeRoom room = room_in(mark, box, width.value_or(available), height, trial);
     // What shares in the rest grows with it.
     const bool shares = box.height && box.height->is_share();
     return shares ? least_size(*code, room).whole : largest_size(*code, room).value_or(least_size(*code, room)).whole;

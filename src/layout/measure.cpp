@@ -31,7 +31,6 @@ Length clamped(Length value, Length least, const std::optional<Length>& most) {
     return larger(value, least);
 }
 
-// What a box of a fixed extent leaves inside its frame.
 std::optional<Length> fixed_inside(const std::optional<Extent>& extent, Length frame) {
     return extent && extent->is_fixed() ? std::optional{extent->length() - frame} : std::nullopt;
 }
@@ -72,7 +71,8 @@ void hand_out(const std::vector<Extent>& extents, const std::vector<Length>& lea
 
 struct ContentMeasure {
     const Box& box;
-    Length width; // on offer
+    Length width;  // on offer
+    Length across; // the label's own width on offer, which is the height of what lies on its side
     const Trial& trial;
 
     Size operator()(const Flow& flow) const {
@@ -137,12 +137,13 @@ struct ContentMeasure {
         return words.around ? Size{} : set_words(words, width, trial).extent();
     }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
-    // By its height, else by its width, else as wide as there is room; one that shares a height asks for none.
+    // By its height, else by its width, else as wide on the label as there is room; one that shares a height asks for
+    // none.
     Size operator()(const PictureMark& mark) const {
         const double shape = mark.picture.shape;
         if (const auto size = fixed_size(shape)) return *size;
-        const auto& height = on_side(box) ? box.width : box.height;
-        return height && height->is_share() ? Size{} : Size{width, width / shape};
+        if (box.height && box.height->is_share()) return {};
+        return on_side(box) ? Size{across * shape, across} : Size{width, width / shape};
     }
     // By its height, else by its width, else as small as it may be.
     Size operator()(const SymbolMark& mark) const {
@@ -153,9 +154,7 @@ struct ContentMeasure {
     }
     // What keeps its shape and whose height or width is fixed.
     [[nodiscard]] std::optional<Size> fixed_size(double shape) const {
-        std::optional<Length> wide = fixed_inside(box.width, frame_of(box).across());
-        std::optional<Length> high = fixed_inside(box.height, frame_of(box).down());
-        if (on_side(box)) std::swap(wide, high);
+        const auto [wide, high] = fixed_room(box);
         if (high) return Size{*high * shape, *high};
         if (wide) return Size{*wide, *wide / shape};
         return std::nullopt;
@@ -172,6 +171,12 @@ struct ContentMeasure {
 
 Insets frame_of(const Box& box) {
     return box.padding + Insets::all(box.border);
+}
+
+FixedRoom fixed_room(const Box& box) {
+    FixedRoom room{fixed_inside(box.width, frame_of(box).across()), fixed_inside(box.height, frame_of(box).down())};
+    if (on_side(box)) std::swap(room.width, room.height);
+    return room;
 }
 
 Extent extent_across(const FilledBox& box) {
@@ -191,9 +196,10 @@ Size wanted_size(const FilledBox& filled, Length available, const Trial& trial) 
     const bool fixed_height = box.height && box.height->is_fixed();
     Length outer = fixed_width ? box.width->length() : larger(available - box.margin.across(), Length{});
     outer = clamped(outer, box.min_width, box.max_width);
-    Length inner = outer - frame.across();
+    const Length across = larger(outer - frame.across(), Length{});
+    Length inner = across;
     if (on_side(box)) inner = (fixed_height ? box.height->length() : boundless) - frame.down();
-    const Size upright = std::visit(ContentMeasure{box, larger(inner, Length{}), trial}, filled.kind);
+    const Size upright = std::visit(ContentMeasure{box, larger(inner, Length{}), across, trial}, filled.kind);
     Size content = on_side(box) ? Size{upright.height, upright.width} : upright;
     content = {content.width + frame.across(), content.height + frame.down()};
     if (fixed_width) content.width = box.width->length();

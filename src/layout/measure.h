@@ -31,6 +31,12 @@ std::vector<Length> column_heights(const std::vector<FilledBox>& children, Size 
 // What lies between a box's margin and its content.
 Insets frame_of(const Box& box);
 
+// What a box of fixed width or height leaves its content inside its frame, as the content sees it.
+struct FixedRoom {
+    std::optional<Length> width, height;
+};
+FixedRoom fixed_room(const Box& box);
+
 // What a box holds the run of a row or column with: a blank's own extent, else its width or height.
 Extent extent_across(const FilledBox& box);
 Extent extent_down(const FilledBox& box);

@@ -33,6 +33,7 @@ std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
     constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
                                   "picture", "rule", "hole",   "blank", "symbol", "code"};
+    static_assert(names.size() == std::variant_size_v<FilledKind>);
     return names.at(box.kind.index());
 }
 

@@ -8,7 +8,7 @@
 #include <string>
 #include <utility>
 
-using RsvgHandle = struct _RsvgHandle;
+using RsvgHandle = struct _RsvgHandle; // NOLINT(bugprone-reserved-identifier): the name is the library's
 
 namespace dyeleaf {
 

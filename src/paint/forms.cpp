@@ -28,10 +28,12 @@ std::size_t operators(const DisplayList& list) {
     return count;
 }
 
-// Words that are written beside their letters would be lost in a form.
-bool holds_spelled_words(const DisplayList& list) {
+// In a form, words that are written beside their letters would be lost, and a code would lie on the form's dots instead
+// of the page's.
+bool is_drawn_anew(const DisplayList& list) {
     return std::ranges::any_of(list.items, [](const DisplayItem& item) {
-        if (const auto* group = std::get_if<Group>(&item)) return holds_spelled_words(*group->list);
+        if (const auto* group = std::get_if<Group>(&item)) return is_drawn_anew(*group->list);
+        if (const auto* fill = std::get_if<FillPath>(&item)) return fill->dot > Length{};
         const auto* begin = std::get_if<BeginTag>(&item);
         return begin != nullptr && begin->tag.spelled;
     });
@@ -54,7 +56,7 @@ cairo_surface_t* Forms::form(const std::shared_ptr<const DisplayList>& list,
         entry = {list, nullptr};
         return nullptr;
     }
-    if (!entry.recording && operators(*list) >= least_worthwhile && !holds_spelled_words(*list)) {
+    if (!entry.recording && operators(*list) >= least_worthwhile && !is_drawn_anew(*list)) {
         // A PDF form needs its edges, and ink may lie outside the list's own size.
         const CairoSurface boundless = record(nullptr, draw);
         cairo_rectangle_t ink{};

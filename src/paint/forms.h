@@ -13,7 +13,8 @@ namespace dyeleaf {
 class Forms {
   public:
     // The list as a recording from the second time on that it is asked for; null where drawing it is as good, because
-    // it is new here or small. `draw` draws the list at the origin of a context. Belongs to this object.
+    // it is new here or small, and where it holds codes or words along an arc. `draw` draws the list at the origin of a
+    // context. Belongs to this object.
     cairo_surface_t* form(const std::shared_ptr<const DisplayList>& list, const std::function<void(cairo_t*)>& draw);
 
     // Lets go of what nobody else holds any more; between two pages.

@@ -36,8 +36,14 @@ void trace(cairo_t* context, const Path& path, double (*unit)(Length)) {
         std::visit(PathTracer{context, unit}, step);
 }
 
-// Moved by less than a dot, so that the path's first point lies on a whole one of the page.
-void trace_on_dots(cairo_t* context, const FillPath& fill) {
+// How much the x and the y of a context's drawing are stretched.
+std::pair<double, double> stretch_of(const cairo_matrix_t& m) {
+    return {std::hypot(m.xx, m.yx), std::hypot(m.xy, m.yy)};
+}
+
+// Moved by less than a dot, so that the path's first point lies on a whole one of the page. A page may be stretched to
+// suit its printer; the dots are not, nor is what is drawn on them. `unit` is a point on an unstretched page.
+void trace_on_dots(cairo_t* context, const FillPath& fill, double unit) {
     const auto* first = fill.path.empty() ? nullptr : std::get_if<MoveTo>(&fill.path.front());
     if (first == nullptr) return;
     cairo_matrix_t m{};
@@ -45,9 +51,17 @@ void trace_on_dots(cairo_t* context, const FillPath& fill) {
     double x = first->to.x.in_pt();
     double y = first->to.y.in_pt();
     cairo_matrix_transform_point(&m, &x, &y);
-    const double dot = fill.dot.in_pt() * std::hypot(m.xx, m.yx); // as the page has it
-    m.x0 += std::round(x / dot) * dot - x;
-    m.y0 += std::round(y / dot) * dot - y;
+    const auto [across, down] = stretch_of(m);
+    m.xx *= unit / across;
+    m.yx *= unit / across;
+    m.xy *= unit / down;
+    m.yy *= unit / down;
+    double moved_x = first->to.x.in_pt();
+    double moved_y = first->to.y.in_pt();
+    cairo_matrix_transform_point(&m, &moved_x, &moved_y);
+    const double dot = fill.dot.in_pt() * unit;
+    m.x0 += std::round(x / dot) * dot - moved_x;
+    m.y0 += std::round(y / dot) * dot - moved_y;
     cairo_save(context);
     cairo_set_matrix(context, &m);
     trace(context, fill.path, exact_points);
@@ -90,6 +104,9 @@ Rect on_page(cairo_t* context, Rect rect) {
 TaggedPage Player::play(cairo_t* context, const DisplayList& list) {
     forms_.forget_unused();
     tagged_.clear();
+    cairo_matrix_t page{};
+    cairo_get_matrix(context, &page);
+    unit_ = stretch_of(page).first;
     cairo_save(context);
     set_options(context);
     draw(context, list);
@@ -110,7 +127,7 @@ void Player::draw_item(cairo_t* context, const FillPath& fill) {
         cairo_fill(context);
         return;
     }
-    trace_on_dots(context, fill);
+    trace_on_dots(context, fill, unit_);
     // In pixels each one is black or white.
     if (medium_ == Medium::pixels) cairo_set_antialias(context, CAIRO_ANTIALIAS_NONE);
     cairo_fill(context);

@@ -37,6 +37,7 @@ class Player {
     void draw_form(cairo_t* context, cairo_surface_t* form, const Group& group);
 
     Medium medium_;
+    double unit_ = 1; // of the page's context: how long a point is
     TaggedPage tagged_;
     std::optional<Tag::Role> part_; // that is open
     bool recording_ = false;        // what is shown often cannot be marked inside: it stands for more than one part

@@ -105,7 +105,7 @@ void check_lean(const Girth& girth, Length height, const Spot& spot, Diagnostics
     if (lean <= most) return;
     diagnostics.error(spot,
                       "this wall would lean by " + decimal(lean, 0) + "°: it goes " + rounded(larger(out, -out)) +
-                          " outwards on a height of " + rounded(height),
+                          (out < Length{} ? " inwards" : " outwards") + " on a height of " + rounded(height),
                       "measure at the top and bottom edge of the label, and the height between the bends; labels are "
                       "made for walls that lean 30° at most");
 }

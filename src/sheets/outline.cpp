@@ -46,4 +46,11 @@ Path visible_part(const Trim& trim, Length bleed) {
     return bleed > Length{} ? rect_path(rect) : rounded_path(rect, trim.corner);
 }
 
+Path film_outline(const Trim& trim, Length film) {
+    if (trim.round) return ellipse_path(grown({{}, trim.size}, film));
+    const Size flat = trim.sector ? trim.sector->flat() : trim.size;
+    Path path = rounded_path(grown({{}, flat}, film), trim.corner + film);
+    return trim.sector ? bend(path, *trim.sector) : path;
+}
+
 } // namespace dyeleaf

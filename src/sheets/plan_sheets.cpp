@@ -190,8 +190,11 @@ void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>
 // Labels that share their cuts are alike, have straight sides, and end at the cut.
 bool may_share_cuts(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
     const std::string other = "choose a stock with corner marks, such as a4-card";
-    if (std::ranges::any_of(labels, &Trim::round)) {
-        diagnostics.error(at, "round labels cannot share a cut, and " + in_quotes(stock.name) + " has single cuts",
+    const auto is_curved = [](const Trim& label) { return label.round || label.sector; };
+    if (const auto curved = std::ranges::find_if(labels, is_curved); curved != labels.end()) {
+        diagnostics.error(at,
+                          std::string{curved->round ? "round labels" : "labels that are cut along an arc"} +
+                              " cannot share a cut, and " + in_quotes(stock.name) + " has single cuts",
                           other);
         return false;
     }

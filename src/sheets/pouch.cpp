@@ -64,15 +64,14 @@ DisplayList compose_laying_sheet(const SheetPlan& plan, const std::vector<Displa
     std::vector<Rect> taken;
     for (std::size_t i = 0; i < plan.slots.size(); ++i) {
         const Trim& trim = trims[i];
-        const Rect around = grown({{}, trim.size}, film);
-        const Path trimmed = trim.round ? ellipse_path(around) : rounded_path(around, trim.corner + film);
         auto card = std::make_shared<DisplayList>(DisplayList{trim.size, {}});
         card->items.emplace_back(StrokePath{visible_part(trim, {}), Rgb{}, line, {}});
-        card->items.emplace_back(StrokePath{trimmed, film_colour, line, {mm(2), mm(1.5)}});
+        card->items.emplace_back(StrokePath{film_outline(trim, film), film_colour, line, {mm(2), mm(1.5)}});
         const Size number = numbers[i].size;
-        const Point middle = {(trim.size.width - number.width) / 2, (trim.size.height - number.height) / 2};
-        card->items.emplace_back(
-            Group{std::make_shared<const DisplayList>(numbers[i]), Transform::move(middle), std::nullopt});
+        const Point middle =
+            trim.sector ? trim.sector->at(Rect{{}, trim.sector->flat()}.centre()) : Rect{{}, trim.size}.centre();
+        card->items.emplace_back(Group{std::make_shared<const DisplayList>(numbers[i]),
+                                       Transform::move(middle - Rect{{}, number}.centre()), std::nullopt});
         const Rect place = place_of(plan.slots[i], trim);
         const Transform placed = Transform::move(place.origin).after(turned(plan.slots[i].turn, trim.size));
         sheet.items.emplace_back(Group{std::move(card), placed, std::nullopt});

@@ -274,6 +274,10 @@ class Render(Commands):
         )
         self.assertIn("laser printer", result.stderr)
 
+    def test_a_proof_says_how_large_an_oval_is_both_ways(self):
+        self.studio(layout=re.sub(r"shape: \{[^}]*\}", "shape: {width: 60 mm, height: 40 mm, round: yes}", LAYOUT))
+        self.assertIn("60 × 40 mm oval\n", self.proof("--stock", "a4-3x6-oval-60x40").stdout)
+
     def test_a_proof_of_what_cannot_be_printed(self):
         self.studio()
         result = self.proof("--used", "22", status=PROBLEMS)
@@ -557,6 +561,9 @@ class Printers(Commands):
             self.assertNotIn("corrected", self.render(*options, output=output).stdout)
             result = self.render("--printer", "workroom", *options, output=output)
             self.assertIn("warning: nothing is corrected for a printer: this is a", result.stderr)
+        (self.studio_folder() / "layouts" / "small.yaml").write_text(LAYOUT, encoding="utf-8")
+        result = self.render("--printer", "workroom", "--stock", "roll-102x152")
+        self.assertIn("nothing is corrected for a printer: this is a roll, and sheets were measured\n", result.stderr)
         self.studio_folder().joinpath("printers.yaml").unlink()
         result = self.render("--printer", "workroom", status=PROBLEMS)
         self.assertIn("no printer is in your records", result.stderr)

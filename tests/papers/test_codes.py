@@ -283,6 +283,29 @@ class Ink(unittest.TestCase):
                     for x in range(left, right):
                         self.assertEqual({0}, {length % module for length in runs_of(picture.column(x, top, bottom))})
 
+    def check_pair_of_bars(self, printers=""):
+        # Labels 76 mm apart, which is no whole number of dots; modules of six.
+        tag = GROUND.replace('background: "#c9a227", ', "").replace("73 mm", "70 mm").replace("CODE", CODES["ean-13"][0])
+        target = self.here / "copies.pdf"
+        studio = make_studio(self.here / "copies", lots=1, skeins=1, tag=tag)
+        (studio / "printers.yaml").write_text(f"printers: [{printers}]\n", encoding="utf-8")
+        render(studio, "coded", target, "--copies", 2)
+        page, = pages_of(target, self.here / "copies-mono", 300, "-mono")
+        picture = Picture(page)
+        across = [runs_of(picture.row(y))[1:-1] for y in range(picture.height)]
+        # On each 30 bars and the white between.
+        bars = [lengths for lengths in across if len(lengths) == 2 * 59 + 1]
+        self.assertGreater(len(bars), 100)
+        for lengths in bars:
+            self.assertEqual({0}, {length % 6 for length in lengths[:59] + lengths[60:]})
+
+    def test_copies_have_whole_modules_wherever_they_lie(self):
+        self.check_pair_of_bars()
+
+    def test_modules_stay_whole_where_a_page_is_stretched_for_its_printer(self):
+        self.check_pair_of_bars("{printer: workroom, paper: A4, front: {across: 11 mm, down: 9 mm}, "
+                                "lines: {across: 149.4 mm, down: 200.4 mm}}")
+
     def test_vectors_only(self):
         for name, studio, _, _ in self.each_code():
             with self.subTest(name):

@@ -303,6 +303,20 @@ class Corrected(Scratch):
         line, = [one for one in strokes(self.here / "out.pdf", 1) if length(one) > 90]
         self.assertAlmostEqual(100, length([printer.land(end, False) for end in line]), delta=0.02)
 
+    def test_the_sheet_to_lay_cards_on_is_corrected_too(self):
+        printer = Misprinter("long")
+        self.record(printer, "long edge")
+        (self.studio / "layouts" / "numbered.yaml").write_text(NUMBERED.replace("SHAPE", ON_CARD[0]), encoding="utf-8")
+        lines = []
+        for options in (("--printer", "none"), ()):
+            pages = len(self.labels("--stock", "a4-card-in-a4-pouch", *options))
+            line, = [one for one in strokes(self.here / "out.pdf", pages) if length(one) > 90]
+            lines.append(line)
+        meant, drawn = lines
+        for should, does in zip(meant, drawn):
+            for a, b in zip(should, printer.land(does, False)):
+                self.assertAlmostEqual(a, b, delta=0.05)
+
     def test_reading_to_half_a_millimetre_is_enough_for_a_quarter(self):
         printer = Misprinter("long")
         self.record(printer, "long edge")

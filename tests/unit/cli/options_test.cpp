@@ -109,6 +109,9 @@ TEST_CASE("a printer is named, or one to be measured", "[cli]") {
     CHECK(measure.paper == "Letter");
     CHECK(measure.backs == Backs::by_hand);
     CHECK_FALSE(measure.corrected);
+    CHECK(read_render({"--printer", "None"}).printer.is_none());
+    CHECK(complaint({"measure", "-o", "x.pdf", "--printer", "none"}) ==
+          "dyeleaf: --printer none means no printer, so none can be called that: --printer workroom");
 }
 
 TEST_CASE("copies are of all labels, or of some", "[cli]") {

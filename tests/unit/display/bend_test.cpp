@@ -190,15 +190,27 @@ TEST_CASE("each word of a bent text is spelled out, in one part with the others"
     CHECK(reading_text(bent) == "NOT FOOD at all\n");
 }
 
-TEST_CASE("the modules of a code stay square", "[display]") {
+TEST_CASE("a code to scan is turned as it is, with its ground and its digits", "[display]") {
     const Sector bow = sector();
-    FillPath modules{rect_path({{mm(100), mm(20)}, {mm(10), mm(10)}}), Rgb{}};
+    const Rect place{{mm(100), mm(20)}, {mm(10), mm(10)}};
+    FillPath modules{rect_path(grown(place, mm(-1))), Rgb{}};
     modules.dot = mm(0.2);
-    const DisplayList bent = bend({bow.flat(), {modules}}, bow);
-    const auto& group = std::get<Group>(bent.items.at(0));
-    CHECK(std::get<FillPath>(group.list->items.at(0)).path.size() == modules.path.size());
+    const DrawRun digits = run_of("1", {mm(104), mm(29)}, mm(2), {});
+    const DisplayList bent = bend({bow.flat(),
+                                   {BeginTag{{Tag::Role::figure, "Barcode: 1", "https://quillmoor.example", place}},
+                                    FillPath{rect_path(place), Rgb{1, 1, 1}}, modules, digits, EndTag{}}},
+                                  bow);
+    REQUIRE(bent.items.size() == 3);
+    const auto& group = std::get<Group>(bent.items[1]);
+    REQUIRE(group.list->items.size() == 3);
+    CHECK(std::get<FillPath>(group.list->items[1]).path.size() == modules.path.size());
+    CHECK(std::get<DrawRun>(group.list->items[2]).baseline == digits.baseline);
     CHECK(std::atan2(group.transform.b, group.transform.a) == Approx(bow.turn_at(mm(105))));
     CHECK(distance_mm(group.transform.apply({mm(105), mm(25)}), bow.at({mm(105), mm(25)})) < 1e-9);
+    // What is clicked on lies there too.
+    const Rect clicked = std::get<BeginTag>(bent.items[0]).tag.place;
+    CHECK(distance_mm(clicked.centre(), bow.at({mm(105), mm(25)})) < 1e-9);
+    CHECK(std::holds_alternative<EndTag>(bent.items[2]));
 }
 
 TEST_CASE("drawings are turned as they are", "[display]") {

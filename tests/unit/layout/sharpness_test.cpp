@@ -82,6 +82,9 @@ TEST_CASE("a picture box has its picture's shape, as seen", "[layout]") {
           "column 0,0 60x40\n  picture 0,0 6x9\n");
     CHECK(boxes("  column: [{rule: 1 mm, height: 10 mm}, {picture: moor.jpg, height: fill}]\n", diagnostics) ==
           "column 0,0 60x40\n  rule 0,0 60x10\n  picture 0,10 60x30\n");
+    // On its side it is as high as there is room across.
+    CHECK(boxes("  column: {padding: [0 mm, 30 mm, 0 mm, 0 mm], holds: [{picture: moor.jpg, turn: left}]}\n",
+                diagnostics) == "column 0,0 60x40\n  picture 0,0 30x20\n");
     CHECK(diagnostics.errors() == 0);
 }
 

@@ -3,6 +3,7 @@
 #include "sheets/used_cells.h"
 
 #include <catch2/catch.hpp>
+#include <cmath>
 
 using namespace dyeleaf;
 
@@ -337,6 +338,10 @@ TEST_CASE("labels that cannot share a cut are refused, and those whose colours m
           "labels of different sizes cannot share their cuts, and “card” has single cuts");
     CHECK(plan({{{mm(38), mm(38)}, true, {}, {}}}, stock).message() ==
           "round labels cannot share a cut, and “card” has single cuts");
+    std::vector<Trim> bent = labels(2, 60, 40);
+    bent[1].sector = Sector{mm(80), mm(120), 0.5, true};
+    CHECK(plan(bent, stock).message() ==
+          "labels that are cut along an arc cannot share a cut, and “card” has single cuts");
     const Planned bleeding = plan({{{mm(60), mm(40)}, false, {}, mm(3)}}, stock);
     CHECK(bleeding.counts() == Counts{1});
     CHECK(
@@ -466,4 +471,33 @@ TEST_CASE("on the lay-out sheet every card has its outline, and its film round i
         CHECK(starts_at(0) == sheet.slots[i].origin);
         CHECK(starts_at(1) == sheet.slots[i].origin + Point{{}, mm(-4)}); // after a corner of 4 mm
     }
+}
+
+// The closed form of a sector: its film ends on circles about the same centre, a film's width further in and out.
+TEST_CASE("on the lay-out sheet a card that is cut along an arc has its film along the arc", "[sheets]") {
+    Stock stock = card();
+    stock.laminate = Laminate{*find_pouch("A4"), mm(4), false};
+    stock.gap = mm(8);
+    const Sector sector{mm(150), mm(200), 0.6, true};
+    Trim bent{sector.bounds(), false, {}, {}};
+    bent.sector = sector;
+    const SheetPlan sheet = plan({bent}, stock).sheets.at(0);
+    const DisplayList drawn =
+        compose_laying_sheet(sheet, {{{mm(4), mm(6)}, {}}}, {bent}, stock, {{mm(80), mm(2.8)}, {}});
+    const auto& card_items = std::get<Group>(drawn.items.at(0)).list->items;
+    Length least = mm(1000);
+    Length most;
+    for (const auto& step : std::get<StrokePath>(card_items.at(1)).path) {
+        const auto* curve = std::get_if<CurveTo>(&step);
+        if (curve == nullptr) continue;
+        const Point from_centre = curve->to - sector.centre();
+        const Length radius = mm(std::hypot(from_centre.x.in_mm(), from_centre.y.in_mm()));
+        least = smaller(least, radius);
+        most = larger(most, radius);
+    }
+    CHECK(near(least, mm(146)));
+    CHECK(near(most, mm(204)));
+    const Transform& number = std::get<Group>(card_items.at(2)).transform;
+    CHECK(near(number.dx + mm(2), sector.centre().x));
+    CHECK(near(number.dy + mm(3), sector.centre().y - mm(175)));
 }

@@ -1,4 +1,4 @@
-#include "calibration/writing.h"
+#include "text/writing.h"
 
 namespace dyeleaf {
 
