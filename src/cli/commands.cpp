@@ -3,6 +3,7 @@
 #include "base/overloaded.h"
 #include "base/words.h"
 #include "cli/charted_stocks.h"
+#include "cli/compare.h"
 #include "cli/library.h"
 #include "cli/measure.h"
 #include "cli/new_folder.h"
@@ -133,6 +134,14 @@ int run_list(const ListFolder& command, Session& session) {
     return status;
 }
 
+int run_compare(const CompareLots& command, Session& session) {
+    const auto records = read_studio(command.folder, session.diagnostics);
+    const int status = session.finish();
+    if (records && status == all_well) session.out << compare_lots(*records);
+    if (records && status != all_well) session.err << "nothing is compared before the errors are put right\n";
+    return status;
+}
+
 int run_lot(const NextLot& command, Session& session) {
     const auto day = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
     const auto records = read_studio(command.folder, session.diagnostics);
@@ -187,6 +196,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
                                  [&](const ShowProof& one) { return run_proof(one, session); },
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },
+                                 [&](const CompareLots& one) { return run_compare(one, session); },
                                  [&](const ShowFacts& one) { return run_facts(one, session); },
                                  [&](const ShowLayouts& one) { return run_layouts(one, session); },
                                  [&](const ShowStocks& one) { return run_stocks(one, session); }},

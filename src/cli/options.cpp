@@ -32,6 +32,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf measure my-studio -o measure.pdf                   a sheet to measure your printer by
   dyeleaf facts my-studio sloe                               all that follows from one record
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
+  dyeleaf compare my-studio                                  how far lots of one colourway differ
   dyeleaf layouts                                            the layouts there are
 
 `dyeleaf render --help` tells all that render can do.)";
@@ -154,6 +155,7 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_folder(lot, typed.folder, records);
     add_date(lot, typed.date);
 
+    add_folder(add_command(program, "compare", "Show how far lots of one colourway differ"), typed.folder, records);
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
     CLI::App& stocks = add_command(program, "stocks", "Show the papers and label sheets there are");
@@ -395,6 +397,7 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (name == "new") return Command{NewFolder{*folder}};
     if (name == "check") return Command{CheckFolder{*folder, date_of(typed)}};
     if (name == "lot") return Command{NextLot{*folder, date_of(typed)}};
+    if (name == "compare") return Command{CompareLots{*folder}};
     return Command{ListFolder{*folder}};
 }
 

@@ -79,6 +79,9 @@ struct NextLot {
     std::filesystem::path folder;
     std::optional<Date> date; // to the day
 };
+struct CompareLots {
+    std::filesystem::path folder;
+};
 struct ShowLayouts {
     std::optional<std::filesystem::path> folder;
 };
@@ -87,7 +90,7 @@ struct ShowStocks {
     std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
 using Command = std::variant<NewFolder, CheckFolder, Render, MeasurePrinter, ShowProof, ListFolder, ShowFacts, NextLot,
-                             ShowLayouts, ShowStocks>;
+                             CompareLots, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

@@ -3,6 +3,7 @@
 #include "base/number.h"
 #include "base/words.h"
 #include "facts/lot_code.h"
+#include "facts/lot_differences.h"
 #include "facts/skein_numbers.h"
 #include "facts/wording.h"
 
@@ -84,6 +85,22 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
     }
 }
 
+void check_differences(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
+    for (const LotDifference& one : lot_differences(records)) {
+        if (one.later != &lot || !one.is_measured) continue;
+        const std::string which = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
+                                  " of the same colourway differ";
+        const std::string by = " (ΔE00 " + fixed(one.delta_e_2000, 1) + ")";
+        if (one.match == LotMatch::too_much) {
+            diagnostics.warning(lot.spot, which + " too much for one name" + by,
+                                "give one of them another colourway, or look at both colours again");
+        } else if (one.match == LotMatch::visible && (lot.alternate == false || one.earlier->alternate == false)) {
+            diagnostics.warning(lot.spot, which + " visibly" + by + ", and a tag of theirs does not say so",
+                                "delete “alternate: no”, and the tags ask to alternate skeins");
+        }
+    }
+}
+
 void check_skeins(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
     check_skein_weights(records.base(lot.base.value), lot, diagnostics);
     const auto for_sale = static_cast<int>(skeins_for_sale(lot).size());
@@ -98,7 +115,7 @@ void check_skeins(const Records& records, const Lot& lot, Diagnostics& diagnosti
                                 std::to_string(for_sale) + ")",
                             "“spoilt” lists the numbers of those that are not for sale, not of the good ones");
     }
-    if (lot.alternate && for_sale == 1) {
+    if (lot.alternate == true && for_sale == 1) {
         diagnostics.warning(lot.spot, which + " has one skein for sale, and its tag says to alternate two",
                             "delete “alternate: yes”");
     }

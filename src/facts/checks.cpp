@@ -63,6 +63,7 @@ void check_lot(const Records& records, const Lot& lot, const Date& today, Diagno
     check_days(lot, today, diagnostics);
     check_lot_code(records, lot, diagnostics);
     check_skeins(records, lot, diagnostics);
+    check_differences(records, lot, diagnostics);
     check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
 }
 

@@ -4,6 +4,7 @@
 #include "facts/date_rows.h"
 #include "facts/dyes_in.h"
 #include "facts/illustration.h"
+#include "facts/lot_differences.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -122,11 +123,12 @@ const Vocabulary& lot_vocabulary() {
                           return std::to_string(pots.size());
                       },
                       {"", "counted", ""}),
-            Row::text("lot.alternate", "there only if the knitter shall alternate skeins",
-                      [](const LotView& v, const Manner& m) {
-                          return only_if(m.language, v.lot->alternate, "yarn.alternate");
-                      },
-                      {"", "from “alternate”", ""}),
+            Row::text(
+                "lot.alternate", "there only if the knitter shall alternate skeins",
+                [](const LotView& v, const Manner& m) {
+                    return only_if(m.language, asks_to_alternate(*v.records, *v.lot), "yarn.alternate");
+                },
+                {"", "from “alternate”, else where it visibly differs from another lot by measure", "ISO/CIE 11664-6"}),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
                       note_of([](const Dye& dye) { return dye.bleeds == true; }, "yarn.wash apart"), of_its_dyes),
             Row::text("lot.crock_note", "there only if one of its dyes crocks",

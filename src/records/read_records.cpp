@@ -25,6 +25,7 @@ constexpr std::array headings = {Heading{"ingredients", "ingredient", ""}, Headi
 
 // Every key that records may hold, so that one which lacks its colon can be told.
 constexpr auto known_keys = std::to_array<std::string_view>({
+    "a little",
     "acid",
     "across",
     "added",
@@ -89,6 +90,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "logo",
     "lot codes",
     "lots",
+    "lots differ",
     "made in",
     "market",
     "mixed",
@@ -140,6 +142,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "swatches",
     "tagline",
     "tare",
+    "too much",
     "topped up",
     "tray",
     "tried on",
@@ -148,6 +151,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "upc",
     "use by",
     "virgin wool",
+    "visibly",
     "weighed",
     "weight",
     "yarn weight",

@@ -1,5 +1,6 @@
 #include "records/read_items.h"
 
+#include "base/number.h"
 #include "base/web_address.h"
 #include "records/read_fields.h"
 #include "records/read_hazards.h"
@@ -57,6 +58,30 @@ std::optional<LotForm> read_lot_form(const Node& node, const std::string& what, 
     return std::nullopt;
 }
 
+std::optional<LotLimits> read_lot_limits(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    const std::string example = what + ": {a little: 2, visibly: 5, too much: 10}";
+    if (node.kind != Node::Kind::map) {
+        diagnostics.error(node.spot, in_quotes(what) + " takes three numbers, each a difference in colour (ΔE00)",
+                          "write " + example);
+        return std::nullopt;
+    }
+    const int errors_before = diagnostics.errors();
+    Fields fields{node, what, diagnostics};
+    const auto difference = within(read_decimal, {0.1, 100.0});
+    LotLimits limits;
+    limits.a_little = optional_field(fields, "a little", difference).value_or(limits.a_little);
+    limits.visibly = optional_field(fields, "visibly", difference).value_or(limits.visibly);
+    limits.too_much = optional_field(fields, "too much", difference).value_or(limits.too_much);
+    fields.refuse_the_rest();
+    if (diagnostics.errors() > errors_before) return std::nullopt;
+    if (limits.a_little < limits.visibly && limits.visibly < limits.too_much) return limits;
+    diagnostics.error(node.spot,
+                      in_quotes(what) + " does not rise: a little " + decimal(limits.a_little, 1) + ", visibly " +
+                          decimal(limits.visibly, 1) + ", too much " + decimal(limits.too_much, 1),
+                      "a little must be less than visibly, and that less than too much, as in " + example);
+    return std::nullopt;
+}
+
 // What a lot's id is put behind: it must end where a new part of the address begins.
 std::optional<std::string> read_link(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto text = read_word(node, what, diagnostics);
@@ -105,6 +130,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     const auto styles = one_of<CareStyle>(
         {{"words", CareStyle::words}, {"symbols", CareStyle::symbols}, {"words and symbols", CareStyle::both}});
     studio.care_style = optional_field(fields, "care", styles).value_or(studio.care_style);
+    studio.lot_limits = optional_field(fields, "lots differ", read_lot_limits).value_or(studio.lot_limits);
     studio.lot_codes = optional_field(fields, "lot codes", read_lot_form);
     studio.language = optional_field(fields, "language", read_language_code);
     studio.second_language = optional_field(fields, "second language", read_language_code);

@@ -222,7 +222,7 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     if (const Node* dyes = fields.take("dyes"))
         lot.dyes = read_references(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
     lot.recipe = read_recipe(fields);
-    lot.alternate = optional_field(fields, "alternate", read_yes_no).value_or(lot.alternate);
+    lot.alternate = optional_field(fields, "alternate", read_yes_no);
     lot.picture = optional_field(fields, "picture", read_picture_name);
     lot.notes = optional_field(fields, "notes", read_notes);
     lot.numbers = read_article_numbers(fields);

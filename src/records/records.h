@@ -52,6 +52,13 @@ struct RecordedPicture {
     std::optional<PictureFile> file;
 };
 
+// From which difference (ΔE00, CIEDE2000) on two lots of one colourway are told apart. There is no standard for yarn
+// dyed by hand: these are common practice.
+struct LotLimits {
+    double a_little = 2, visibly = 5, too_much = 10;
+    friend bool operator==(const LotLimits&, const LotLimits&) = default;
+};
+
 struct Studio {
     std::string name;
     std::string tagline;              // printed under the name where a layout asks for it
@@ -66,8 +73,9 @@ struct Studio {
     CareStyle care_style = CareStyle::words;
     std::optional<Sourced<std::string>> language;        // of print, by its code: "de"; none: English
     std::optional<Sourced<std::string>> second_language; // beside it, where a layout asks for one
-    std::optional<LotForm> lot_codes;                    // the form of the codes that are given out from here on
-    std::optional<Backs> backs;                          // none: whichever edge keeps every back upright
+    LotLimits lot_limits;
+    std::optional<LotForm> lot_codes; // the form of the codes that are given out from here on
+    std::optional<Backs> backs;       // none: whichever edge keeps every back upright
     std::optional<RecordedPicture> logo;
     std::optional<std::string> link; // codes to scan lead there, with a lot's id behind it
     Length dot = inches(1) / 300;    // of her printer
@@ -283,7 +291,7 @@ struct Lot {
     ColourSource colour_source = ColourSource::eye;
     std::vector<Id> dyes;                   // used in it, where recorded, beside those of the recipe
     Recipe recipe;                          // every part of it may be missing
-    bool alternate = false;                 // tell the knitter to alternate skeins
+    std::optional<bool> alternate;          // tell the knitter to alternate skeins; none: where lots visibly differ
     std::optional<RecordedPicture> picture; // a photograph of its yarn
     std::optional<std::string> notes;
     ArticleNumbers numbers = {}; // its own, before those of its base

@@ -730,6 +730,47 @@ class Overviews(Commands):
         self.assertFalse((self.here / "stocks.pdf").exists())
 
 
+class CompareLots(Commands):
+    MORE = """\
+  - {id: "26-120", colourway: Hedge in October, base: plain-sock, skeins: 4, colour: "lab(50 0 0)", colour from: instrument}
+  - {id: "26-121", colourway: Hedge in October, base: plain-sock, skeins: 4, colour: "lab(51 0 0)", colour from: instrument}
+  - {id: "26-122", colourway: Hedge in October, base: plain-sock, skeins: 4, colour: "lab(58 0 0)", colour from: photo}
+"""
+
+    def test_it_says_how_far_lots_are_apart(self):
+        self.studio(RECORDS + self.MORE)
+        result = self.expect(ALL_WELL, "compare", "studio")
+        self.assertEqual(
+            result.stdout,
+            """\
+Hedge in October on Plain Sock
+  LOT     AND LOT  ΔE00  ΔE76  COLOURS
+  26-120  26-121   1.0   1.0   measured      alike
+  26-120  26-122   7.7   8.0   not measured  differ visibly: tell the buyer, and alternate skeins where they meet
+  26-121  26-122   6.7   7.0   not measured  differ visibly: tell the buyer, and alternate skeins where they meet
+
+No colour is recorded of 26-117, so nothing is said of it.
+""",
+        )
+
+    def test_the_studio_says_what_is_too_much(self):
+        self.studio(RECORDS.replace("market: none", "market: none, lots differ: {a little: 0.5, visibly: 0.9, too much: 7}") + self.MORE)
+        shown = self.expect(ALL_WELL, "compare", "studio").stdout
+        self.assertEqual(1, shown.count("differ too much for one name"))
+        self.assertEqual(2, shown.count("differ visibly"))
+
+    def test_nothing_to_compare_is_said(self):
+        self.studio()
+        shown = self.expect(ALL_WELL, "compare", "studio").stdout
+        self.assertIn("There are no two lots of one colourway on one base with a colour each.\n", shown)
+
+    def test_records_with_errors_are_not_compared(self):
+        self.studio(RECORDS + self.MORE.replace("lab(50 0 0)", "lab(50 0)"))
+        result = self.expect(PROBLEMS, "compare", "studio")
+        self.assertEqual("", result.stdout)
+        self.assertIn("nothing is compared before the errors are put right", result.stderr)
+
+
 class NextLot(Commands):
     def lot(self, *options, status=ALL_WELL, **more):
         return self.expect(status, "lot", "studio", *options, **more)

@@ -1,0 +1,57 @@
+#include "facts/lot_differences.h"
+
+#include "facts/colour_difference.h"
+#include "facts/swatches.h"
+
+#include <algorithm>
+#include <optional>
+
+namespace dyeleaf {
+
+namespace {
+
+std::optional<LotDifference> difference(const Lot& earlier, const Lot& later, const LotLimits& limits) {
+    if (earlier.colourway != later.colourway || earlier.base.value != later.base.value) return std::nullopt;
+    if (!earlier.colour || !later.colour) return std::nullopt;
+    const Lab first = lab_of(earlier.colour->value);
+    const Lab second = lab_of(later.colour->value);
+    const bool is_measured =
+        earlier.colour_source == ColourSource::instrument && later.colour_source == ColourSource::instrument;
+    const double difference = delta_e_2000(first, second);
+    return LotDifference{
+        &earlier, &later, difference, delta_e_76(first, second), is_measured, judge(difference, is_measured, limits)};
+}
+
+bool calls_for_alternating(const LotDifference& difference) {
+    return difference.is_measured && (difference.match == LotMatch::visible || difference.match == LotMatch::too_much);
+}
+
+} // namespace
+
+LotMatch judge(double delta_e_2000, bool is_measured, const LotLimits& limits) {
+    if (delta_e_2000 > limits.too_much) return LotMatch::too_much;
+    if (delta_e_2000 > limits.visibly) return LotMatch::visible;
+    if (!is_measured) return LotMatch::uncertain;
+    return delta_e_2000 > limits.a_little ? LotMatch::a_little : LotMatch::alike;
+}
+
+std::vector<LotDifference> lot_differences(const Records& records) {
+    std::vector<LotDifference> differences;
+    for (auto earlier = records.lots.begin(); earlier != records.lots.end(); ++earlier) {
+        for (auto later = earlier + 1; later != records.lots.end(); ++later) {
+            if (const auto one = difference(*earlier, *later, records.studio.lot_limits)) differences.push_back(*one);
+        }
+    }
+    return differences;
+}
+
+bool asks_to_alternate(const Records& records, const Lot& lot) {
+    if (lot.alternate) return *lot.alternate;
+    return std::ranges::any_of(records.lots, [&](const Lot& other) {
+        if (&other == &lot) return false;
+        const auto one = difference(other, lot, records.studio.lot_limits);
+        return one && calls_for_alternating(*one);
+    });
+}
+
+} // namespace dyeleaf
