@@ -37,21 +37,33 @@ std::optional<Written> take_written(Fields& fields, std::string_view key) {
     return length ? std::optional{Written{*length, node->spot}} : std::nullopt;
 }
 
+// One that is written and cannot be read has been complained of already.
+struct Gutter {
+    bool is_written = false;
+    std::optional<Length> length;
+};
+
+Gutter read_gutter(const Node* node, std::string_view key, Diagnostics& diagnostics) {
+    if (node == nullptr) return {};
+    return {true, read_length(*node, std::string{key}, on_paper, diagnostics)};
+}
+
 struct Gutters {
-    std::optional<Written> across, down;
+    Gutter across, down;
 };
 
 Gutters take_gutters(Fields& fields) {
-    const auto one = take_written(fields, "gutter");
+    const Gutter one = read_gutter(fields.take("gutter"), "gutter", fields.diagnostics());
     const Node* two = fields.take("gutters");
     if (two == nullptr) return {one, one};
-    if (one) {
+    if (one.is_written) {
         fields.diagnostics().error(two->spot, "“gutter” and “gutters” are both written",
                                    "keep one: gutter: 2.5 mm where they are alike, else gutters: {across: 2.5 mm, "
                                    "down: 0 mm}");
     }
     Fields each{*two, "gutters", fields.diagnostics()};
-    Gutters gutters{take_written(each, "across"), take_written(each, "down")};
+    Gutters gutters{read_gutter(each.take("across"), "across", fields.diagnostics()),
+                    read_gutter(each.take("down"), "down", fields.diagnostics())};
     each.refuse_the_rest();
     return gutters;
 }
@@ -62,6 +74,7 @@ struct Run {
     int count = 1;
     Length cell, start, pitch;
     std::optional<Written> end;
+    bool by_gutter = false; // its pitch is made of cell and gutter
     bool in_inches = false; // as the cell is written
 
     [[nodiscard]] Length gutter() const { return pitch - cell; }
@@ -99,7 +112,7 @@ void check_run(const Run& run, const Spot& spot, Diagnostics& diagnostics) {
     }
     const Length total = run.reach() + (run.end ? run.end->length : Length{});
     if (run.end && !about_equal(total, keys.paper)) {
-        const std::string rest = total < keys.paper ? run.words(keys.paper - total) + " are left over"
+        const std::string rest = total < keys.paper ? run.words(keys.paper - total) + " left over"
                                                     : run.words(total - keys.paper) + " too much";
         diagnostics.error(run.end->spot, sum(run) + ": " + rest,
                           "measure a sheet again: " + in_quotes(keys.start) +
@@ -111,29 +124,30 @@ void check_run(const Run& run, const Spot& spot, Diagnostics& diagnostics) {
     if (fits(run.reach(), keys.paper)) return;
     diagnostics.error(spot, sum(run) + ": the cells run " + run.words(run.reach() - keys.paper) + " off it",
                       "measure a sheet: " + in_quotes(keys.start) +
-                          " is the distance from the sheet's edge to the first cell, " + in_quotes(keys.pitch) +
-                          " from one cell to the next, edge to same edge");
+                          " is the distance from the sheet's edge to the first cell, " +
+                          (run.by_gutter ? "a gutter the gap between two cells"
+                                         : in_quotes(keys.pitch) + " from one cell to the next, edge to same edge"));
 }
 
 // The pitch as it is written, or what cell and gutter make it.
-Length take_pitch(Fields& fields, const Run& run, const std::optional<Written>& gutter) {
+Length take_pitch(Fields& fields, const Run& run, const Gutter& gutter) {
     const std::string key{run.keys.pitch};
     if (run.count == 1) return take_length(fields, key, on_paper, run.cell);
-    if (!gutter) return need_length(fields, key, on_paper).value_or(run.cell);
-    const Length made = run.cell + gutter->length;
+    if (!gutter.is_written) return need_length(fields, key, on_paper).value_or(run.cell);
+    const Length made = run.cell + gutter.length.value_or(Length{});
     const auto pitch = take_written(fields, key);
-    if (pitch && !about_equal(pitch->length, made)) {
+    if (pitch && gutter.length && !about_equal(pitch->length, made)) {
         fields.diagnostics().error(
             pitch->spot,
-            "a cell of " + run.words(run.cell) + " and a gutter of " + run.words(gutter->length) + " make " +
-                run.figure(run.cell) + " + " + run.figure(gutter->length) + " = " + run.words(made) + ", but " +
+            "a cell of " + run.words(run.cell) + " and a gutter of " + run.words(*gutter.length) + " make " +
+                run.figure(run.cell) + " + " + run.figure(*gutter.length) + " = " + run.words(made) + ", but " +
                 in_quotes(key) + " says " + run.words(pitch->length),
             in_quotes(key) + " is the distance from one cell to the next, edge to same edge; write it or the gutter");
     }
     return pitch ? pitch->length : made;
 }
 
-Run take_run(Fields& fields, const Direction& keys, const std::optional<Written>& gutter) {
+Run take_run(Fields& fields, const Direction& keys, const Gutter& gutter) {
     Diagnostics& diagnostics = fields.diagnostics();
     Run run;
     run.keys = keys;
@@ -145,6 +159,7 @@ Run take_run(Fields& fields, const Direction& keys, const std::optional<Written>
     }
     run.start = need_length(fields, keys.start, on_paper).value_or(Length{});
     run.end = take_written(fields, keys.end);
+    run.by_gutter = gutter.is_written;
     run.pitch = take_pitch(fields, run, gutter);
     return run;
 }

@@ -199,7 +199,7 @@ class Measures(Folder):
                          "gutter: 2.5 mm, right: 7.25 mm, top: 10 mm}\n")
         result = run(PROGRAM, "stocks", self.studio, "-o", self.here / "stocks.pdf", check=False)
         self.assertEqual(1, result.returncode)
-        self.assertIn("7.25 + 3 × 63.5 + 2 × 2.5 + 7.25 = 210 mm, the sheet is 215.9 mm wide: 5.9 mm are left over", result.stderr)
+        self.assertIn("7.25 + 3 × 63.5 + 2 × 2.5 + 7.25 = 210 mm, the sheet is 215.9 mm wide: 5.9 mm left over", result.stderr)
         self.assertFalse((self.here / "stocks.pdf").exists())
 
 

@@ -163,7 +163,7 @@ TEST_CASE("margins, cells and gutters that do not add up to the sheet are shown 
     const Read short_of = sheet("Letter", "7.25 mm");
     CHECK_FALSE(short_of.stock);
     CHECK(short_of.first().message ==
-          "7.25 + 3 × 63.5 + 2 × 2.5 + 7.25 = 210 mm, the sheet is 215.9 mm wide: 5.9 mm are left over");
+          "7.25 + 3 × 63.5 + 2 × 2.5 + 7.25 = 210 mm, the sheet is 215.9 mm wide: 5.9 mm left over");
     CHECK(short_of.first().spot.line == 5);
     CHECK(sheet("A4", "8 mm").first().message ==
           "7.25 + 3 × 63.5 + 2 × 2.5 + 8 = 210.75 mm, the sheet is 210 mm wide: 0.75 mm too much");
@@ -180,6 +180,13 @@ TEST_CASE("a pitch and a gutter that disagree are shown with their sum", "[sheet
     CHECK(read(cells() + "  gutters: {across: 5 mm, down: 0 mm}\n").stock);
     CHECK(read(cells() + "  gutter: 0 mm\n  gutters: {across: 5 mm}\n").first().message ==
           "“gutter” and “gutters” are both written");
+}
+
+TEST_CASE("a gutter that cannot be read is not asked for by another name", "[sheets]") {
+    const Read result = read("stock: x\npaper: A4\ncells: {columns: 3, rows: 3, width: 60 mm, height: 38 mm, left: 5 mm, "
+                             "top: 5 mm, gutter: 2}\n");
+    CHECK(result.diagnostics.errors() == 1);
+    CHECK(result.first().message == "“2” has no unit");
 }
 
 TEST_CASE("cells may have rounded corners, up to half their shorter side", "[sheets]") {
