@@ -183,8 +183,9 @@ TEST_CASE("a pitch and a gutter that disagree are shown with their sum", "[sheet
 }
 
 TEST_CASE("a gutter that cannot be read is not asked for by another name", "[sheets]") {
-    const Read result = read("stock: x\npaper: A4\ncells: {columns: 3, rows: 3, width: 60 mm, height: 38 mm, left: 5 mm, "
-                             "top: 5 mm, gutter: 2}\n");
+    const Read result =
+        read("stock: x\npaper: A4\ncells: {columns: 3, rows: 3, width: 60 mm, height: 38 mm, left: 5 mm, "
+             "top: 5 mm, gutter: 2}\n");
     CHECK(result.diagnostics.errors() == 1);
     CHECK(result.first().message == "“2” has no unit");
 }
