@@ -179,6 +179,20 @@ Rect joined(Rect a, Rect b) {
     return {least, {most.x - least.x, most.y - least.y}};
 }
 
+Path mapped(Path path, const Transform& transform) {
+    for (auto& step : path) {
+        std::visit(Overloaded{[&](MoveTo& move) { move.to = transform.apply(move.to); },
+                              [&](LineTo& line) { line.to = transform.apply(line.to); },
+                              [&](CurveTo& curve) {
+                                  curve = {transform.apply(curve.control1), transform.apply(curve.control2),
+                                           transform.apply(curve.to)};
+                              },
+                              [](ClosePath&) {}},
+                   step);
+    }
+    return path;
+}
+
 using Items = std::vector<DisplayItem>;
 
 // Where a code to scan ends that starts here; the start itself where there is none.
@@ -214,6 +228,10 @@ class Bender {
         (*this)(Group{std::move(list), Transform::move(picture.rect.origin), std::nullopt});
     }
     void operator()(const Group& group) {
+        if (group.clip) {
+            pattern(group, *group.clip);
+            return;
+        }
         Group bent = group;
         const Point middle = group.transform.bounds({{}, group.list->size}).centre();
         bent.transform = rigid(middle, sector_).after(group.transform);
@@ -229,6 +247,26 @@ class Bender {
             if (place.size.width > Length{}) bent.tag.place = rigid(place.centre(), sector_).bounds(place);
             items.emplace_back(std::move(bent));
         }
+    }
+    // What fills an outline follows the arc with it.
+    void pattern(const Group& group, const Path& outline) {
+        Bender inner{sector_};
+        for (const DisplayItem& item : group.list->items) {
+            if (const auto* stroke = std::get_if<StrokePath>(&item)) {
+                StrokePath moved = *stroke;
+                moved.path = mapped(stroke->path, group.transform);
+                inner(moved);
+            } else if (const auto* fill = std::get_if<FillPath>(&item)) {
+                FillPath moved = *fill;
+                moved.path = mapped(fill->path, group.transform);
+                inner(moved);
+            } else {
+                inner(Group{std::make_shared<const DisplayList>(DisplayList{group.list->size, {item}}), group.transform,
+                            std::nullopt});
+            }
+        }
+        auto list = std::make_shared<const DisplayList>(DisplayList{sector_.bounds(), std::move(inner.items)});
+        items.emplace_back(Group{std::move(list), Transform{}, bend(mapped(outline, group.transform), sector_)});
     }
     // With the white around it and the digits below: a scanner needs the modules square.
     void code(const Tag& tag, Items::const_iterator start, Items::const_iterator end) {

@@ -1,5 +1,5 @@
-// Bends what was laid out on a rectangle, for the wall of a tapering jar or the rim of a lid. Lines and colours follow
-// the arc. Letters keep their shape and size and stand upright on it, each at its own angle, with their distances where
+// Bends what was laid out on a rectangle, for the wall of a tapering jar or the rim of a lid. Lines, colours and patterns
+// follow the arc. Letters keep their shape and size and stand upright on it, each at its own angle, with their distances where
 // they stand closest; symbols, pictures and other groups are turned as they are.
 #pragma once
 

@@ -213,6 +213,31 @@ TEST_CASE("a code to scan is turned as it is, with its ground and its digits", "
     CHECK(std::holds_alternative<EndTag>(bent.items[2]));
 }
 
+TEST_CASE("a pattern follows the arc with the outline that it fills", "[display]") {
+    const Sector cone = sector();
+    auto lines = std::make_shared<DisplayList>(DisplayList{{mm(20), mm(8)}, {}});
+    lines->items.emplace_back(StrokePath{line_path({mm(3), {}}, {mm(3), mm(8)}), Rgb{}, mm(0.2), {}});
+    const Rect patch{{mm(30), mm(10)}, {mm(20), mm(8)}};
+    DisplayList flat{cone.flat(), {}};
+    flat.items.emplace_back(Group{lines, Transform::move(patch.origin), rect_path({{}, patch.size})});
+    flat.items.emplace_back(StrokePath{rect_path(patch), Rgb{}, mm(0.2), {}});
+    flat.items.emplace_back(StrokePath{line_path({mm(33), mm(10)}, {mm(33), mm(18)}), Rgb{}, mm(0.2), {}});
+
+    const DisplayList bent = bend(flat, cone);
+    REQUIRE(bent.items.size() == 3);
+    const auto& group = std::get<Group>(bent.items[0]);
+    const auto same = [](const Path& one, const Path& other) {
+        const auto a = points_of(one);
+        const auto b = points_of(other);
+        REQUIRE(a.size() == b.size());
+        for (std::size_t i = 0; i < a.size(); ++i)
+            CHECK(distance_mm(a[i], b[i]) < 1e-6);
+    };
+    CHECK(distance_mm(group.transform.apply({mm(1), mm(2)}), {mm(1), mm(2)}) < 1e-9);
+    same(*group.clip, std::get<StrokePath>(bent.items[1]).path);
+    same(std::get<StrokePath>(group.list->items[0]).path, std::get<StrokePath>(bent.items[2]).path);
+}
+
 TEST_CASE("drawings are turned as they are", "[display]") {
     const Sector bow = sector();
     auto square = std::make_shared<DisplayList>();
