@@ -34,6 +34,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf compare my-studio                                  how far lots of one colourway differ
   dyeleaf layouts                                            the layouts there are
+  dyeleaf stocks my-studio -o stocks.pdf                     the papers there are, and yours, drawn small
 
 `dyeleaf render --help` tells all that render can do.)";
 
