@@ -151,15 +151,18 @@ class ReadBack(unittest.TestCase):
         for page, expected, found in zip(pages, expected_codes(), scan(*pages)):
             self.assertEqual(expected, set(found), f"{page.name}, {where}")
 
-    def test_every_tag_at_300_dpi(self):
-        self.check_pages(pages_of(self.pdf, self.here / "300", 300, "-gray"), "300 dpi")
-
-    def test_every_tag_at_203_dpi_in_four_rotations(self):
-        pages = pages_of(self.pdf, self.here / "203", 203, "-gray")
+    def check_all_turns(self, dpi):
+        pages = pages_of(self.pdf, self.here / str(dpi), dpi, "-gray")
         for turn in (0, 90, 180, 270):
             if turn > 0:
                 run("mogrify", "-rotate", 90, *pages)
-            self.check_pages(pages, f"203 dpi, turned by {turn}°")
+            self.check_pages(pages, f"{dpi} dpi, turned by {turn}°")
+
+    def test_every_tag_at_300_dpi_in_four_rotations(self):
+        self.check_all_turns(300)
+
+    def test_every_tag_at_203_dpi_in_four_rotations(self):
+        self.check_all_turns(203)
 
     def test_every_tag_for_a_printer_of_203_dpi_in_black_and_white(self):
         pdf = self.here / "coarse.pdf"
