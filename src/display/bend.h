@@ -1,6 +1,6 @@
-// Bends what was laid out on a rectangle, for the wall of a tapering jar or the rim of a lid. Lines, colours and patterns
-// follow the arc. Letters keep their shape and size and stand upright on it, each at its own angle, with their distances where
-// they stand closest; symbols, pictures and other groups are turned as they are.
+// Bends what was laid out on a rectangle, for the wall of a tapering jar or the rim of a lid. Lines, colours and
+// patterns follow the arc. Letters keep their shape and size and stand upright on it, each at its own angle, with their
+// distances where they stand closest; symbols, pictures and other groups are turned as they are.
 #pragma once
 
 #include "base/quad.h"
