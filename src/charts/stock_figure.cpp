@@ -1,6 +1,6 @@
 #include "charts/stock_figure.h"
 
-#include "base/overloaded.h"
+#include "display/transform_path.h"
 #include "sheets/impose.h"
 #include "sheets/outline.h"
 #include "sheets/sheet_geometry.h"
@@ -39,16 +39,7 @@ class Pencil {
   private:
     [[nodiscard]] Point point(Point p) const { return origin_ + Point{p.x * scale_, p.y * scale_}; }
     [[nodiscard]] Path scaled(Path path) const {
-        for (auto& step : path) {
-            std::visit(Overloaded{[&](MoveTo& move) { move.to = point(move.to); },
-                                  [&](LineTo& line) { line.to = point(line.to); },
-                                  [&](CurveTo& curve) {
-                                      curve = {point(curve.control1), point(curve.control2), point(curve.to)};
-                                  },
-                                  [](ClosePath&) {}},
-                       step);
-        }
-        return path;
+        return transformed(std::move(path), {scale_, 0, 0, scale_, origin_.x, origin_.y});
     }
 
     DisplayList* list_;

@@ -1,6 +1,6 @@
 #include "display/bend.h"
 
-#include "base/overloaded.h"
+#include "display/transform_path.h"
 
 #include <algorithm>
 #include <cmath>
@@ -179,20 +179,6 @@ Rect joined(Rect a, Rect b) {
     return {least, {most.x - least.x, most.y - least.y}};
 }
 
-Path mapped(Path path, const Transform& transform) {
-    for (auto& step : path) {
-        std::visit(Overloaded{[&](MoveTo& move) { move.to = transform.apply(move.to); },
-                              [&](LineTo& line) { line.to = transform.apply(line.to); },
-                              [&](CurveTo& curve) {
-                                  curve = {transform.apply(curve.control1), transform.apply(curve.control2),
-                                           transform.apply(curve.to)};
-                              },
-                              [](ClosePath&) {}},
-                   step);
-    }
-    return path;
-}
-
 using Items = std::vector<DisplayItem>;
 
 // Where a code to scan ends that starts here; the start itself where there is none.
@@ -254,11 +240,11 @@ class Bender {
         for (const DisplayItem& item : group.list->items) {
             if (const auto* stroke = std::get_if<StrokePath>(&item)) {
                 StrokePath moved = *stroke;
-                moved.path = mapped(stroke->path, group.transform);
+                moved.path = transformed(stroke->path, group.transform);
                 inner(moved);
             } else if (const auto* fill = std::get_if<FillPath>(&item)) {
                 FillPath moved = *fill;
-                moved.path = mapped(fill->path, group.transform);
+                moved.path = transformed(fill->path, group.transform);
                 inner(moved);
             } else {
                 inner(Group{std::make_shared<const DisplayList>(DisplayList{group.list->size, {item}}), group.transform,
@@ -266,7 +252,7 @@ class Bender {
             }
         }
         auto list = std::make_shared<const DisplayList>(DisplayList{sector_.bounds(), std::move(inner.items)});
-        items.emplace_back(Group{std::move(list), Transform{}, bend(mapped(outline, group.transform), sector_)});
+        items.emplace_back(Group{std::move(list), Transform{}, bend(transformed(outline, group.transform), sector_)});
     }
     // With the white around it and the digits below: a scanner needs the modules square.
     void code(const Tag& tag, Items::const_iterator start, Items::const_iterator end) {

@@ -1,27 +1,16 @@
 #include "sheets/outline.h"
 
-#include "base/overloaded.h"
 #include "display/bend.h"
+#include "display/transform_path.h"
 
 #include <variant>
 
 namespace dyeleaf {
 
 Path ellipse_path(Rect rect) {
-    const auto stretched = [&](Point p) {
-        return rect.centre() + Point{p.x * (rect.size.width / mm(2)), p.y * (rect.size.height / mm(2))};
-    };
-    Path path = circle_path({}, mm(1));
-    for (auto& step : path) {
-        std::visit(Overloaded{[&](MoveTo& move) { move.to = stretched(move.to); },
-                              [&](LineTo& line) { line.to = stretched(line.to); },
-                              [&](CurveTo& curve) {
-                                  curve = {stretched(curve.control1), stretched(curve.control2), stretched(curve.to)};
-                              },
-                              [](ClosePath&) {}},
-                   step);
-    }
-    return path;
+    const Point centre = rect.centre();
+    const Transform stretched{rect.size.width / mm(2), 0, 0, rect.size.height / mm(2), centre.x, centre.y};
+    return transformed(circle_path({}, mm(1)), stretched);
 }
 
 namespace {

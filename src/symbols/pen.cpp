@@ -71,23 +71,6 @@ Path outline(std::string_view data) {
     return PathReader{data}.read();
 }
 
-Path transformed(const Path& path, const Transform& transform) {
-    Path result = path;
-    for (auto& step : result) {
-        std::visit(Overloaded{
-                       [&](MoveTo& move) { move.to = transform.apply(move.to); },
-                       [&](LineTo& line) { line.to = transform.apply(line.to); },
-                       [&](CurveTo& curve) {
-                           curve = {transform.apply(curve.control1), transform.apply(curve.control2),
-                                    transform.apply(curve.to)};
-                       },
-                       [](ClosePath&) {},
-                   },
-                   step);
-    }
-    return result;
-}
-
 Path mirrored(const Path& path) {
     return transformed(path, {-1, 0, 0, 1, units(100), {}});
 }

@@ -1,6 +1,7 @@
 // The pen of every drawing. One unit of an outline is a tenth of a millimetre: drawings are 100 units high.
 #pragma once
 
+#include "display/transform_path.h"
 #include "symbols/named_drawing.h"
 
 #include <string_view>
@@ -21,7 +22,6 @@ constexpr Point at(double x, double y) {
 // numbers stand between spaces. Throws std::logic_error on anything else: an outline is part of the program.
 Path outline(std::string_view data);
 
-Path transformed(const Path& path, const Transform& transform);
 // The same seen in a mirror that stands upright at 50.
 Path mirrored(const Path& path);
 // One closed shape from its right half, an open path that starts and ends at 50.
