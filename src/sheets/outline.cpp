@@ -3,8 +3,6 @@
 #include "display/bend.h"
 #include "display/transform_path.h"
 
-#include <variant>
-
 namespace dyeleaf {
 
 Path ellipse_path(Rect rect) {
