@@ -1,6 +1,6 @@
 #include "facts/cards.h"
 
-#include "facts/hue.h"
+#include "colour/hue.h"
 #include "facts/swatches.h"
 
 #include <algorithm>

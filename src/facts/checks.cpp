@@ -1,6 +1,7 @@
 #include "facts/checks.h"
 
 #include "base/plain_figures.h"
+#include "colour/spaces.h"
 #include "facts/check_care.h"
 #include "facts/check_days.h"
 #include "facts/check_fibres.h"
@@ -9,7 +10,6 @@
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
 #include "facts/check_yarn.h"
-#include "facts/colour.h"
 
 #include <variant>
 

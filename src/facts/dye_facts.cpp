@@ -1,10 +1,10 @@
 #include "facts/dye_facts.h"
 
 #include "base/words.h"
+#include "colour/hue.h"
 #include "facts/date_rows.h"
 #include "facts/dye_wording.h"
 #include "facts/hazard_facts.h"
-#include "facts/hue.h"
 #include "facts/jar_wording.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"

@@ -1,7 +1,7 @@
 // The words for a dye: how it behaves, what colour it is, where it is to be found.
 #pragma once
 
-#include "facts/hue.h"
+#include "colour/hue.h"
 #include "language/language.h"
 #include "records/records.h"
 

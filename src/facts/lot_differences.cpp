@@ -1,6 +1,6 @@
 #include "facts/lot_differences.h"
 
-#include "facts/colour_difference.h"
+#include "colour/difference.h"
 #include "facts/swatches.h"
 
 #include <algorithm>

@@ -2,7 +2,7 @@
 
 #include "base/number.h"
 #include "base/overloaded.h"
-#include "facts/colour.h"
+#include "colour/spaces.h"
 #include "facts/names.h"
 #include "facts/wording.h"
 

@@ -1,7 +1,7 @@
 #include "layout/hue_pattern.h"
 
-#include "facts/colour.h"
-#include "facts/hue.h"
+#include "colour/hue.h"
+#include "colour/spaces.h"
 
 #include <utility>
 

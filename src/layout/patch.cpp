@@ -1,6 +1,7 @@
 #include "layout/patch.h"
 
-#include "facts/colour.h"
+#include "colour/contrast.h"
+#include "colour/spaces.h"
 #include "layout/hue_pattern.h"
 
 #include <algorithm>

@@ -1,8 +1,8 @@
 #include "layout/place.h"
 
 #include "base/overloaded.h"
+#include "colour/contrast.h"
 #include "display/bend.h"
-#include "facts/colour.h"
 #include "layout/code_mark.h"
 #include "layout/link_target.h"
 #include "layout/measure.h"

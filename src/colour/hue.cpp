@@ -1,7 +1,7 @@
-#include "facts/hue.h"
+#include "colour/hue.h"
 
-#include "facts/colour.h"
-#include "facts/colour_spaces.h"
+#include "colour/oklab.h"
+#include "colour/xyz.h"
 
 #include <array>
 #include <cmath>
@@ -14,16 +14,11 @@ namespace {
 // Below this chroma in CIELAB a colour reads as a grey and its hue tells nothing (our own figure).
 constexpr double least_chroma = 10;
 
-// Hue angle in degrees, 0 to 360, in Oklab (B. Ottosson, "A perceptual color space for image processing", 2020; its
-// matrices for linear sRGB). CIELAB will not do here: in it a navy blue and a lavender have the same hue.
+// Hue angle in degrees, 0 to 360, in Oklab. CIELAB will not do here: in it a navy blue and a lavender have the same
+// hue.
 double hue(Lab colour) {
-    const Triple rgb = linear_rgb(colour);
-    const double l = std::cbrt(0.4122214708 * rgb[0] + 0.5363325363 * rgb[1] + 0.0514459929 * rgb[2]);
-    const double m = std::cbrt(0.2119034982 * rgb[0] + 0.6806995451 * rgb[1] + 0.1073969566 * rgb[2]);
-    const double s = std::cbrt(0.0883024619 * rgb[0] + 0.2817188376 * rgb[1] + 0.6299787005 * rgb[2]);
-    const double a = 1.9779984951 * l - 2.4285922050 * m + 0.4505937099 * s;
-    const double b = 0.0259040371 * l + 0.7827717662 * m - 0.8086757660 * s;
-    const double degrees = std::atan2(b, a) * 180 / std::numbers::pi;
+    const Oklab oklab = to_oklab(colour);
+    const double degrees = std::atan2(oklab.b, oklab.a) * 180 / std::numbers::pi;
     return degrees < 0 ? degrees + 360 : degrees;
 }
 

@@ -1,6 +1,6 @@
-#include "facts/hue.h"
+#include "colour/hue.h"
 
-#include "facts/colour.h"
+#include "colour/spaces.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -17,7 +17,7 @@ Lab lab(const std::string& hex) {
 
 } // namespace
 
-TEST_CASE("colours fall into the family that one would call them", "[facts]") {
+TEST_CASE("colours fall into the family that one would call them", "[colour]") {
     const auto [hex, family] = GENERATE(table<const char*, HueFamily>({
         {"#ff69b4", HueFamily::pink},         {"#ffc0cb", HueFamily::pink},
         {"#ff0000", HueFamily::red},          {"#8a2622", HueFamily::red},
@@ -34,7 +34,7 @@ TEST_CASE("colours fall into the family that one would call them", "[facts]") {
     CHECK(hue_family(lab(hex)) == family);
 }
 
-TEST_CASE("hue order runs from pink to violet, greys from light to dark at the end", "[facts]") {
+TEST_CASE("hue order runs from pink to violet, greys from light to dark at the end", "[colour]") {
     const std::vector<std::string> ordered{"#ff69b4", "#e0304a", "#c83020", "#d07020", "#e0c020", "#40a040", "#20a0a0",
                                            "#3060a0", "#203080", "#8060a0", "#a040a0", "#f0f0f0", "#808080", "#101010"};
     std::vector<std::string> shuffled(ordered.rbegin(), ordered.rend());

@@ -1,5 +1,5 @@
 // Colour differences against published values.
-#include "facts/colour_difference.h"
+#include "colour/difference.h"
 
 #include <catch2/catch.hpp>
 
@@ -53,7 +53,7 @@ constexpr Pair published[] = {
 
 } // namespace
 
-TEST_CASE("CIEDE2000 agrees with the published pairs to four decimals, either way round", "[facts]") {
+TEST_CASE("CIEDE2000 agrees with the published pairs to four decimals, either way round", "[colour]") {
     STATIC_REQUIRE(std::size(published) == 34);
     for (const Pair& pair : published) {
         INFO(pair.difference);
@@ -62,7 +62,7 @@ TEST_CASE("CIEDE2000 agrees with the published pairs to four decimals, either wa
     }
 }
 
-TEST_CASE("a colour does not differ from itself, greys do by their lightness", "[facts]") {
+TEST_CASE("a colour does not differ from itself, greys do by their lightness", "[colour]") {
     constexpr Lab grey{50, 0, 0};
     CHECK(delta_e_2000(grey, grey) == 0);
     CHECK(delta_e_2000({31, 12, -24}, {31, 12, -24}) == 0);

@@ -1,4 +1,4 @@
-#include "facts/colour_difference.h"
+#include "colour/difference.h"
 
 #include <cmath>
 #include <numbers>
