@@ -87,11 +87,18 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
 
 void check_differences(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
     for (const LotDifference& one : lot_differences(records)) {
-        if (one.later != &lot || !one.is_measured) continue;
+        if (one.later != &lot) continue;
         const std::string which = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
                                   " of the same colourway differ";
         const std::string by = " (ΔE00 " + fixed(one.delta_e_2000, 1) + ")";
-        if (one.match == LotMatch::too_much) {
+        if (!one.is_measured) {
+            // Once their tags say one or the other, she has looked.
+            const bool is_decided = lot.alternate && one.earlier->alternate;
+            if (is_decided || one.match == LotMatch::uncertain) continue;
+            diagnostics.warning(lot.spot, which + " visibly by what is no measurement" + by,
+                                "compare the yarn by eye in daylight, and write “alternate: yes” or “alternate: no” in "
+                                "both");
+        } else if (one.match == LotMatch::too_much) {
             diagnostics.warning(lot.spot, which + " too much for one name" + by,
                                 "give one of them another colourway, or look at both colours again");
         } else if (one.match == LotMatch::visible && (lot.alternate == false || one.earlier->alternate == false)) {
