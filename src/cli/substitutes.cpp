@@ -226,14 +226,13 @@ struct Reason {
 Reason reason_of(const Language& english, const Wishes& wishes, Wish wish) {
     const std::string untried = "nobody has tried";
     switch (wish) {
-    case Wish::line: return {"--line", "of other lines", {}};
-    case Wish::dye_class: return {"--class", "of other classes", "without a class on record"};
-    case Wish::holds_together: return {"--holds-together", "that break", "that " + untried};
-    case Wish::speckles:
-        return {"--speckles", "that speckle worse than " + words(english, *wishes.speckles), "that " + untried};
+    case Wish::line: return {"--line", "of another line", {}};
+    case Wish::dye_class: return {"--class", "of another class", "class not on record"};
+    case Wish::holds_together: return {"--holds-together", "breaks", untried};
+    case Wish::speckles: return {"--speckles", "speckles worse than " + words(english, *wishes.speckles), untried};
     case Wish::in_stock: break;
     }
-    return {"--in-stock", "discontinued or used up", "whose stock is not on record"};
+    return {"--in-stock", "discontinued or used up", "stock not on record"};
 }
 
 std::string left_out_words(const Language& english, const Wishes& wishes, const std::vector<LeftOut>& left_out) {
@@ -241,8 +240,8 @@ std::string left_out_words(const Language& english, const Wishes& wishes, const 
     for (const LeftOut& one : left_out) {
         const Reason reason = reason_of(english, wishes, one.wish);
         Texts texts;
-        if (one.known > 0) texts.push_back(std::to_string(one.known) + " " + reason.known);
-        if (one.unknown > 0) texts.push_back(std::to_string(one.unknown) + " " + reason.unknown);
+        if (one.known > 0) texts.push_back(std::to_string(one.known) + " (" + reason.known + ")");
+        if (one.unknown > 0) texts.push_back(std::to_string(one.unknown) + " (" + reason.unknown + ")");
         text += "Left out by " + reason.option + ": " + joined(texts, ", ") + "\n";
     }
     return text.empty() ? text : "\n" + text;

@@ -102,7 +102,8 @@ std::vector<FactRow> identity_rows() {
                       if (!colour) return std::nullopt;
                       return words(m.language, hue_family(*colour));
                   },
-                  {"", "by the hue angle of the deepest recorded colour in CIELAB, D50", "families by eye, our own"}),
+                  {"", "by the hue of the deepest recorded colour in Oklab; grey below a chroma of 10 in CIELAB",
+                   "CSS Color 4 (Oklab); families by eye, our own"}),
         Row::text("dye.notes", "the dyer's notes", [](const DyeView& v) { return v.dye->notes; }),
     });
 }

@@ -23,11 +23,11 @@ inline constexpr double like_depth = 1.25;
 // What a substitute has to be, in the order in which they are asked for.
 enum class Wish { line, dye_class, holds_together, speckles, in_stock };
 struct Wishes {
-    std::string line;      // in any spelling; empty: any
-    std::string dye_class; // or how it begins: "acid" for "acid, levelling"
+    std::string line = {};      // in any spelling; empty: any
+    std::string dye_class = {}; // or how it begins: "acid" for "acid, levelling"
     bool holds_together = false;
-    std::optional<SpeckleGrade> speckles; // so or better
-    bool in_stock = false;                // and not discontinued
+    std::optional<SpeckleGrade> speckles = {}; // so or better
+    bool in_stock = false;                     // and not discontinued
 };
 
 // Two swatches on one base at like depths.

@@ -422,15 +422,13 @@ class Placer {
 
     void place_patch(const PatchBox& patch, const Box& box, Rect rect, Context context) {
         begin(figure(patch.patch.description));
-        const bool carries_code = patch.carries_code && patch.children.empty() && !ink_.mono && !ink_.sparing;
-        const PatchDress dress{ink_, patch.children.empty() && !carries_code};
-        for (DisplayItem& item : draw_patch(patch.patch, dress, rect, bled(rect), box.corner))
+        for (DisplayItem& item : draw_patch(patch.patch, {ink_, patch.children.empty()}, rect, bled(rect), box.corner))
             list_->items.push_back(std::move(item));
         end();
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
         context.ground = ground_of(patch.patch, ink_);
         place_stack(patch.children, box, rect, context);
-        if (carries_code) place_patch_code(patch, box, rect, context);
+        if (patch.carries_code && patch.children.empty()) place_patch_code(patch, box, rect, context);
     }
 
     // In the middle of its patch, on one line and clear of the patch's marks, or not at all.
@@ -450,6 +448,9 @@ class Placer {
             return;
         }
         note_words(words, box, set);
+        // Clear of the pattern, where there is one.
+        if (ink_.mono || ink_.sparing)
+            list_->items.emplace_back(FillPath{rect_path(grown(letters, mm(0.4))), *context.ground});
         const Rect inked = ink_words(words, set, line, black_or_white_on(*context.ground), *list_);
         result_.zones.push_back({Zone::Kind::words, context.to_label.bounds(inked), &box, words.text});
     }

@@ -833,8 +833,8 @@ Nearest to Dusk (F-1, Fenlight acid) at 1 %, 2 % on Plain Sock
   1  T-4   Dusk  Tarnbeck milling  0.5   not measured  not told apart by photograph or eye  1 % on Plain Sock
      blue too
      discontinued · another class: acid, milling · breaks into rust + lilac · speckle: not tried · bleeds · no hazard data on file
-  2  T-9   Mole  Tarnbeck milling  3.1   measured      differ a little                      0.8 % for 1 %, 2 % on Plain Sock
-     blue too · lighter · furthest off at 2 % on Plain Sock: 4.1
+  2  T-9   Mole  Tarnbeck milling  2.9   measured      differ a little                      0.8 % for 1 %, 2 % on Plain Sock
+     blue too · lighter · furthest off at 2 % on Plain Sock: 3.9
      another class: acid, milling · does not break · soft speckles · hazards: with H319 · 40 g in stock
 
 Not comparable:
@@ -852,21 +852,21 @@ Not comparable:
             shown,
             """\
 Nearest to Dusk (F-1, Fenlight acid) at 1 % on Plain Sock
-     CODE  NAME  LINE              ΔE00  COLOURS                    COMPARED AT
-  1  T-9   Mole  Tarnbeck milling  2.0   measured  differ a little  0.8 % for 1 % on Plain Sock
+     CODE  NAME  LINE              ΔE00  COLOURS          COMPARED AT
+  1  T-9   Mole  Tarnbeck milling  2.0   measured  alike  0.8 % for 1 % on Plain Sock
      blue too · lighter
      another class: acid, milling · does not break · soft speckles · hazards: with H319 · 40 g in stock
 
-Left out by --holds-together: 1 that break, 3 that nobody has tried
+Left out by --holds-together: 1 (breaks), 3 (nobody has tried)
 """,
         )
         shown = self.near("F-1", "--speckles", "clean").stdout
-        self.assertIn("Left out by --speckles: 2 that speckle worse than clean, 3 that nobody has tried\n", shown)
+        self.assertIn("Left out by --speckles: 2 (speckles worse than clean), 3 (nobody has tried)\n", shown)
         self.assertIn("  none of your other dyes can be compared with it so\n", shown)
         shown = self.near("F-1", "--in-stock").stdout
-        self.assertIn("Left out by --in-stock: 1 discontinued or used up, 3 whose stock is not on record\n", shown)
+        self.assertIn("Left out by --in-stock: 1 (discontinued or used up), 3 (stock not on record)\n", shown)
         shown = self.near("F-1", "--line", "tarnbeck MILLING", "--class", "acid", "--most", "1").stdout
-        self.assertIn("Left out by --line: 3 of other lines\n", shown)
+        self.assertIn("Left out by --line: 3 (of another line)\n", shown)
         self.assertIn("1 more is further off: --most 2 shows all\n", shown)
 
     def test_slips_are_told_with_what_to_write(self):

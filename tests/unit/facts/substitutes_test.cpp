@@ -27,10 +27,10 @@ Dye dye_of(const std::string& id, std::vector<Swatch> swatches) {
     return dye;
 }
 
-struct Studio {
+struct Bench {
     Records records = studio_records();
 
-    explicit Studio(std::vector<Dye> dyes) { records.dyes = std::move(dyes); }
+    explicit Bench(std::vector<Dye> dyes) { records.dyes = std::move(dyes); }
     // Of the first dye.
     [[nodiscard]] Substitutes find(const Wishes& wishes = {}, std::optional<Percent> depth = {}) const {
         return find_substitutes(records, {&records.dyes.front(), depth, nullptr}, wishes);
@@ -51,10 +51,10 @@ Dye wanted() {
 } // namespace
 
 TEST_CASE("the nearest comes first, equally near ones as recorded", "[facts]") {
-    const Studio studio{
+    const Bench bench{
         {wanted(), dye_of("c", {measured(1, "plain-sock", third)}), dye_of("a", {measured(1, "plain-sock", first)}),
          dye_of("b", {measured(1, "plain-sock", second)}), dye_of("d", {measured(1, "plain-sock", first)})}};
-    const Substitutes found = studio.find();
+    const Substitutes found = bench.find();
     CHECK(ids(found) == "a d b c ");
     CHECK(found.ranked[0].delta_e_2000 == Approx(2.0425).margin(0.00005));
     CHECK(found.ranked[3].delta_e_2000 == Approx(3.4412).margin(0.00005));
@@ -63,21 +63,21 @@ TEST_CASE("the nearest comes first, equally near ones as recorded", "[facts]") {
 }
 
 TEST_CASE("several swatches count by their mean", "[facts]") {
-    const Studio studio{{dye_of("w", {measured(1, "plain-sock", blue), measured(2, "plain-sock", blue)}),
-                         dye_of("a", {measured(1, "plain-sock", first), measured(2, "plain-sock", third)})}};
-    const Substitutes found = studio.find();
+    const Bench bench{{dye_of("w", {measured(1, "plain-sock", blue), measured(2, "plain-sock", blue)}),
+                       dye_of("a", {measured(1, "plain-sock", first), measured(2, "plain-sock", third)})}};
+    const Substitutes found = bench.find();
     REQUIRE(found.ranked.front().pairs.size() == 2);
     CHECK(found.ranked.front().delta_e_2000 == Approx((2.0425 + 3.4412) / 2).margin(0.00005));
-    CHECK(studio.find({}, percent(2)).ranked.front().delta_e_2000 == Approx(3.4412).margin(0.00005));
+    CHECK(bench.find({}, percent(2)).ranked.front().delta_e_2000 == Approx(3.4412).margin(0.00005));
 }
 
 TEST_CASE("swatches are compared on one base and at like depths only", "[facts]") {
-    const Studio studio{{wanted(), dye_of("near", {measured(0.8, "plain-sock", third)}),
-                         dye_of("far", {measured(0.79, "plain-sock", blue)}),
-                         dye_of("deep", {measured(1.25, "plain-sock", second)}),
-                         dye_of("elsewhere", {measured(1, "fell-dk", blue)}),
-                         dye_of("bare", {measured(1, "plain-sock", std::nullopt)}), dye_of("none", {})}};
-    const Substitutes found = studio.find();
+    const Bench bench{{wanted(), dye_of("near", {measured(0.8, "plain-sock", third)}),
+                       dye_of("far", {measured(0.79, "plain-sock", blue)}),
+                       dye_of("deep", {measured(1.25, "plain-sock", second)}),
+                       dye_of("elsewhere", {measured(1, "fell-dk", blue)}),
+                       dye_of("bare", {measured(1, "plain-sock", std::nullopt)}), dye_of("none", {})}};
+    const Substitutes found = bench.find();
     CHECK(ids(found) == "deep near ");
     REQUIRE(found.others.size() == 4);
     CHECK(found.others[0].lack == Lack::at_other_depths);
@@ -87,16 +87,16 @@ TEST_CASE("swatches are compared on one base and at like depths only", "[facts]"
 }
 
 TEST_CASE("the nearest depth counts, and of two at one depth the last recorded", "[facts]") {
-    const Studio studio{{wanted(), dye_of("a", {measured(1.2, "plain-sock", blue), measured(1, "plain-sock", second),
-                                                measured(1, "plain-sock", third), measured(0.9, "plain-sock", blue)})}};
-    CHECK(studio.find().ranked.front().delta_e_2000 == Approx(3.4412).margin(0.00005));
+    const Bench bench{{wanted(), dye_of("a", {measured(1.2, "plain-sock", blue), measured(1, "plain-sock", second),
+                                              measured(1, "plain-sock", third), measured(0.9, "plain-sock", blue)})}};
+    CHECK(bench.find().ranked.front().delta_e_2000 == Approx(3.4412).margin(0.00005));
 }
 
 TEST_CASE("colours by eye and of fluorescent dyes are not told apart for sure", "[facts]") {
     Dye by_eye = dye_of("eye", {swatch(1, "plain-sock", first)});
     Dye bright = dye_of("bright", {measured(1, "plain-sock", first)});
     bright.fluorescent = true;
-    const Substitutes found = Studio{{wanted(), by_eye, bright}}.find();
+    const Substitutes found = Bench{{wanted(), by_eye, bright}}.find();
     for (const Substitute& one : found.ranked) {
         CHECK_FALSE(one.is_measured);
         CHECK(one.match == LotMatch::uncertain);
@@ -106,15 +106,15 @@ TEST_CASE("colours by eye and of fluorescent dyes are not told apart for sure", 
 TEST_CASE("what is unknown fulfils no wish, and is counted apart", "[facts]") {
     Dye good = dye_of("good", {measured(1, "plain-sock", first)});
     good.breaks_into = std::vector<Component>{};
-    good.speckle = Speckle{SpeckleGrade::soft};
+    good.speckle = Speckle{SpeckleGrade::soft, {}, {}};
     good.in_stock = grams(40);
     good.dye_class = "acid, levelling";
     Dye breaking = good;
     breaking.id.value = "breaking";
-    breaking.breaks_into = std::vector<Component>{{"rust"}};
+    breaking.breaks_into = std::vector<Component>{{"rust", {}, {}}};
     Dye hazy = good;
     hazy.id.value = "hazy";
-    hazy.speckle = Speckle{SpeckleGrade::hazy};
+    hazy.speckle = Speckle{SpeckleGrade::hazy, {}, {}};
     Dye used_up = good;
     used_up.id.value = "used-up";
     used_up.in_stock = grams(0);
@@ -122,12 +122,12 @@ TEST_CASE("what is unknown fulfils no wish, and is counted apart", "[facts]") {
     gone.id.value = "gone";
     gone.status = DyeStatus::discontinued;
     const Dye unknown = dye_of("unknown", {measured(1, "plain-sock", first)});
-    const Studio studio{{wanted(), good, breaking, hazy, used_up, gone, unknown}};
+    const Bench bench{{wanted(), good, breaking, hazy, used_up, gone, unknown}};
 
-    CHECK(ids(studio.find()) == "good breaking hazy used-up gone unknown ");
+    CHECK(ids(bench.find()) == "good breaking hazy used-up gone unknown ");
     const auto left_out = [&](const Wishes& wishes) {
-        std::string text = ids(studio.find(wishes));
-        for (const LeftOut& one : studio.find(wishes).left_out)
+        std::string text = ids(bench.find(wishes));
+        for (const LeftOut& one : bench.find(wishes).left_out)
             text += std::to_string(one.known) + "+" + std::to_string(one.unknown) + " ";
         return text;
     };
