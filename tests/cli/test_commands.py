@@ -654,7 +654,7 @@ class Overviews(Commands):
         ramp = shown[shown.index("  dye.ramp "):]
         self.assertRegex(ramp, r"shade\.patch +#8d7fa8, Sloe at 0\.5.% on Plain Sock\n")
         self.assertRegex(ramp, r"shade\.patch +#\w{6}, Sloe at [0-9.]+.% on Plain Sock, estimated between swatches\n")
-        self.assertRegex(ramp, r"dye\.ramp\.note +cut corner: estimated between swatches, some by eye or photo\n")
+        self.assertRegex(ramp, r"dye\.ramp\.note +cut corner: estimated, some swatches by eye or photo\n")
 
     def test_facts_of_what_is_not_there(self):
         result = self.expect(PROBLEMS, "facts", self.studio(), "sole", *DAY)
