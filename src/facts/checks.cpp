@@ -10,6 +10,7 @@
 #include "facts/check_lots.h"
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
+#include "facts/check_shades.h"
 #include "facts/check_yarn.h"
 #include "facts/swatches.h"
 
@@ -29,6 +30,7 @@ void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const st
 void check_dye(const Records& records, const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     check_days(dye, today, diagnostics);
     check_hazards(dye, diagnostics);
+    check_shades(records, dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         const std::string whose =
             dye.name + " at " + plain(swatch.depth) + " on " + records.base(swatch.base.value).name;

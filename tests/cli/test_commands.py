@@ -646,6 +646,16 @@ class Overviews(Commands):
         self.assertIn("not recorded, or not so here: skein.pot", result.stdout)
         self.assertNotIn("words.", result.stdout)
 
+    def test_facts_tells_estimated_shades_from_recorded_ones(self):
+        swatches = ('swatches: [{depth: 0.5 %, base: plain-sock, colour: "#8d7fa8"}, '
+                    '{depth: 2 %, base: plain-sock, colour: "#4c436f"}]')
+        folder = self.studio(RECORDS.replace("form: powder}", "form: powder, " + swatches + "}", 1))
+        shown = self.expect(ALL_WELL, "facts", folder, "sloe", *DAY).stdout
+        ramp = shown[shown.index("  dye.ramp "):]
+        self.assertRegex(ramp, r"shade\.patch +#8d7fa8, Sloe at 0\.5.% on Plain Sock\n")
+        self.assertRegex(ramp, r"shade\.patch +#\w{6}, Sloe at [0-9.]+.% on Plain Sock, estimated between swatches\n")
+        self.assertRegex(ramp, r"dye\.ramp\.note +cut corner: estimated between swatches, some by eye or photo\n")
+
     def test_facts_of_what_is_not_there(self):
         result = self.expect(PROBLEMS, "facts", self.studio(), "sole", *DAY)
         self.assertEqual(result.stdout, "")
