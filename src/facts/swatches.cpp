@@ -196,7 +196,9 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
 Patch patch_of(const Language& language, const Records& records, const Lot& lot) {
     std::string description =
         language.say("yarn.on base", {{"colourway", lot.colourway}, {"base", records.base(lot.base.value).name}});
-    return with_code(patch_of(language, lot.colour, lot.colour_source, std::move(description)), lot.id.value);
+    Patch patch = with_code(patch_of(language, lot.colour, lot.colour_source, std::move(description)), lot.id.value);
+    patch.beyond_print = false; // its tag hangs on the yarn
+    return patch;
 }
 
 } // namespace dyeleaf
