@@ -98,7 +98,7 @@ TEST_CASE("a base with one depth has no ramp", "[facts]") {
 TEST_CASE("a ramp says where its swatches were not measured", "[facts]") {
     Records records = pink_records();
     records.dyes.front().swatches[1].colour_source = ColourSource::photo;
-    CHECK(text(facts_of(records), "dye.ramp.note") == "cut corner: estimated between swatches, some by eye or photo");
+    CHECK(text(facts_of(records), "dye.ramp.note") == "cut corner: estimated, some swatches by eye or photo");
 }
 
 TEST_CASE("a depth without a colour is no shade", "[facts]") {
