@@ -241,7 +241,7 @@ TEST_CASE("a curve that goes over all light is a warning where nothing is said t
     records.dyes[0].swatches[0].colour = Sourced<RecordedColour>{Spectrum{400, 10, glowing}, {}};
     const auto found = complaints(records, ItemKind::dyes);
     REQUIRE(found.size() == 1);
-    CHECK(found[0].message == "the curve of Sloe at 2 % on Plain Sock goes up to 104.3 % at 700 nm: more light than "
+    CHECK(found[0].message == "the curve of Sloe at 2 % on Plain Sock goes up to 134.3 % at 700 nm: more light than "
                               "falls on it there");
     records.dyes[0].fluorescent = true;
     CHECK(complaints(records, ItemKind::dyes).empty());
