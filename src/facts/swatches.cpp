@@ -60,11 +60,12 @@ Patch with_code(Patch patch, const std::string& code) {
 } // namespace
 
 Lab lab_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Rgb rgb) { return to_lab(rgb); }, [](Lab lab) { return lab; }}, colour);
+    return std::visit(Overloaded{[](Lab lab) { return lab; }, [](const auto& other) { return to_lab(other); }}, colour);
 }
 
 Rgb rgb_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Rgb rgb) { return rgb; }, [](Lab lab) { return to_rgb(lab).colour; }}, colour);
+    return std::visit(
+        Overloaded{[](Rgb rgb) { return rgb; }, [&](const auto&) { return to_rgb(lab_of(colour)).colour; }}, colour);
 }
 
 bool is_beyond_print(const RecordedColour& colour) {
