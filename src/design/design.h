@@ -123,6 +123,10 @@ struct Picture {
 struct SymbolBox {
     std::string symbol; // a symbol fact
 };
+// A dye as it speckles, in true size: as much of it as the box shows.
+struct SpecklesBox {
+    std::string speckled; // a speckles fact
+};
 // A code to scan: black on white, with its quiet zone, as large as fits.
 struct CodeBox {
     Template content;
@@ -155,7 +159,7 @@ struct Blank {
 };
 
 using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, CodeBox, Picture,
-                             Rule, Caution, HoleMark, Blank>;
+                             Rule, Caution, HoleMark, Blank, SpecklesBox>;
 
 struct Box {
     BoxKind kind = Blank{};

@@ -7,6 +7,7 @@
 #include "layout/link_target.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
+#include "speckles/draw_speckles.h"
 #include "symbols/symbols.h"
 
 #include <algorithm>
@@ -32,7 +33,7 @@ struct Context {
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
     constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
-                                  "picture", "rule", "hole",   "blank", "symbol", "code"};
+                                  "picture", "rule", "hole",   "blank", "symbol", "code", "speckles"};
     static_assert(names.size() == std::variant_size_v<FilledKind>);
     return names.at(box.kind.index());
 }
@@ -151,6 +152,7 @@ class Placer {
                        [](const FilledBlank&) {},
                        [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
                        [&](const CodeMark& mark) { place_code(mark, box, rect, context); },
+                       [&](const SpeckleMark& mark) { place_speckles(mark.speckled, box, rect, context); },
                    },
                    filled.kind);
     }
@@ -427,6 +429,14 @@ class Placer {
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
         context.ground = ground_of(patch.patch, ink_);
         place_stack(patch.children, box, rect, context);
+    }
+
+    void place_speckles(const Speckled& speckled, const Box& box, Rect rect, const Context& context) {
+        begin(figure(speckled.description));
+        for (DisplayItem& item : draw_speckles(speckled, ink_, rect, bled(rect), box.corner))
+            list_->items.push_back(std::move(item));
+        end();
+        result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, speckled.description});
     }
 
     void place_rule(const Rule& rule, Rect rect) {
