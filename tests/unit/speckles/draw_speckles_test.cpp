@@ -48,6 +48,10 @@ const Group& yarn_in(const std::vector<DisplayItem>& items) {
     throw 0;
 }
 
+std::shared_ptr<const DisplayList> yarn_of(const Speckled& speckled, Rect rect = place) {
+    return yarn_in(drawn(speckled, plain, rect)).list;
+}
+
 // A path's subpaths, one a drop.
 std::vector<Path> drops_of(const Path& path) {
     std::vector<Path> drops;
@@ -147,8 +151,8 @@ TEST_CASE("as many specks are drawn as the density asks for", "[speckles]") {
         Speckled speckled = sloe();
         speckled.spread = mm(1);
         speckled.density = per_square_centimetre(density);
-        const auto items = drawn(speckled, plain, tile);
-        const auto& fill = std::get<FillPath>(yarn_in(items).list->items.front());
+        const auto yarn = yarn_of(speckled, tile);
+        const auto& fill = std::get<FillPath>(yarn->items.front());
         int inside = 0;
         double cover = 0;
         for (const Path& drop : drops_of(fill.path)) {
@@ -171,12 +175,12 @@ TEST_CASE("the same dye looks the same wherever it is drawn, another dye otherwi
     CHECK(dumped(sloe()) != dumped(other));
     // Elsewhere on the label.
     const Rect moved{{mm(1), mm(25)}, place.size};
-    const auto list = [](const std::vector<DisplayItem>& items) { return dump(*yarn_in(items).list); };
-    CHECK(list(drawn(sloe())) == list(drawn(sloe(), plain, moved)));
+    CHECK(dump(*yarn_of(sloe())) == dump(*yarn_of(sloe(), moved)));
     // A larger box shows the same specks and more around them.
-    const auto wide = drawn(sloe(), plain, {{mm(-3), mm(4)}, {mm(80), mm(22)}});
-    const auto& few = std::get<FillPath>(yarn_in(drawn(sloe())).list->items.front()).path;
-    const auto& many = std::get<FillPath>(yarn_in(wide).list->items.front()).path;
+    const auto small = yarn_of(sloe());
+    const auto wide = yarn_of(sloe(), {{mm(-3), mm(4)}, {mm(80), mm(22)}});
+    const auto& few = std::get<FillPath>(small->items.front()).path;
+    const auto& many = std::get<FillPath>(wide->items.front()).path;
     const auto moved_drop = [](const Path& drop) {
         const Point at = std::get<MoveTo>(drop.front()).to;
         return std::pair{std::lround((at.x + mm(10)).in_mm() * 1000), std::lround((at.y + mm(5)).in_mm() * 1000)};
@@ -191,9 +195,9 @@ TEST_CASE("the same dye looks the same wherever it is drawn, another dye otherwi
 }
 
 TEST_CASE("a box wider than the tile is filled by repeating it", "[speckles]") {
-    const auto items = drawn(sloe(), plain, {{}, {mm(250), mm(10)}});
+    const auto yarn = yarn_of(sloe(), {{}, {mm(250), mm(10)}});
     double farthest = 0;
-    for (const Path& drop : drops_of(std::get<FillPath>(yarn_in(items).list->items.front()).path))
+    for (const Path& drop : drops_of(std::get<FillPath>(yarn->items.front()).path))
         farthest = std::max(farthest, std::get<MoveTo>(drop.front()).to.x.in_mm());
     CHECK(farthest > 245);
 }
@@ -202,7 +206,7 @@ TEST_CASE("nothing is inked outside the box", "[speckles]") {
     for (const Ink ink : {plain, mono, sparing}) {
         const auto items = drawn(sloe(SpeckleGrade::hazy), ink);
         const Group& yarn = yarn_in(items);
-        REQUIRE(yarn.clip);
+        REQUIRE(yarn.clip.has_value());
         CHECK(yarn.transform.apply({}) == place.origin);
         CHECK(dump({{}, {FillPath{*yarn.clip, {}}}}) == "fill 0,0 60x12 #000000\n");
         CHECK(items.size() <= 3);
@@ -212,7 +216,7 @@ TEST_CASE("nothing is inked outside the box", "[speckles]") {
 TEST_CASE("each colour is one path", "[speckles]") {
     Speckled speckled = sloe(SpeckleGrade::hazy);
     speckled.halos = {{cream, mm(1)}, {plum, mm(2)}};
-    CHECK(yarn_in(drawn(speckled)).list->items.size() == 12); // veils 2, halos 3 each, fine specks 2, whole ones 2
+    CHECK(yarn_of(speckled)->items.size() == 12); // veils 2, halos 3 each, fine specks 2, whole ones 2
 }
 
 TEST_CASE("a ground that is not recorded is bare paper in a frame", "[speckles]") {
