@@ -45,6 +45,7 @@ enum class CareSource { mill, own_test };
 // pile then comes back with its last sheet on top where the order is reversed.
 enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
+using InStock = std::variant<bool, Mass>;      // some or none; or so much
 
 // A picture beside the records. What it is of stands in the file, which read_pictures looks into.
 struct RecordedPicture {
@@ -152,6 +153,7 @@ struct Dye {
     DyeStatus status = DyeStatus::current;
     std::optional<Id> replaced_by;
     std::optional<std::string> status_note;
+    std::optional<InStock> in_stock; // of its powder or liquid, apart from jars
     std::optional<bool> fluorescent;
     std::optional<bool> bleeds;
     std::optional<bool> crocks;
