@@ -107,8 +107,9 @@ std::optional<std::string> speckled_note(const Language& language, const Records
         notes.push_back(language.say("dye.fluorescent patch"));
     } else if (swatch == nullptr || !swatch->colour) {
         notes.push_back(language.say("dye.no colour"));
-    } else if (swatch->colour_source == ColourSource::photo) {
-        notes.push_back(language.say("dye.from a photo"));
+    } else {
+        if (swatch->colour_source == ColourSource::photo) notes.push_back(language.say("dye.from a photo"));
+        if (is_beyond_print(swatch->colour->value)) notes.push_back(language.say("dye.beyond print patch"));
     }
     std::vector<std::string> left_out;
     for (const Component& component : components(dye)) {
