@@ -55,6 +55,8 @@ std::string description(const Language& language, const Records& records, const 
             halos.push_back(name_of(language, component) + " " + length_words(language, *component.halo));
     }
     if (!halos.empty()) words += "; " + language.say("speckle.halos", {{"halos", joined(halos, ", ")}});
+    if (dye.fluorescent == true) words += "; " + language.say("dye.fluorescent patch");
+    if (is_beyond_print(dye)) words += "; " + language.say("dye.beyond print patch");
     const auto note = speckled_note(language, records, dye);
     return note ? words + "; " + *note : words;
 }
@@ -103,13 +105,10 @@ std::optional<std::string> speckled_note(const Language& language, const Records
     if (!has_ground) notes.push_back(language.say("speckle.yarn not recorded"));
     if (!dye.speckle->density) notes.push_back(language.say("speckle.number assumed"));
     const Swatch* swatch = deepest_swatch(dye);
-    if (dye.fluorescent == true) {
-        notes.push_back(language.say("dye.fluorescent patch"));
-    } else if (swatch == nullptr || !swatch->colour) {
+    if (swatch == nullptr || !swatch->colour) {
         notes.push_back(language.say("dye.no colour"));
-    } else {
-        if (swatch->colour_source == ColourSource::photo) notes.push_back(language.say("dye.from a photo"));
-        if (is_beyond_print(swatch->colour->value)) notes.push_back(language.say("dye.beyond print patch"));
+    } else if (swatch->colour_source == ColourSource::photo) {
+        notes.push_back(language.say("dye.from a photo"));
     }
     std::vector<std::string> left_out;
     for (const Component& component : components(dye)) {
