@@ -22,8 +22,10 @@ std::optional<std::string> read_name(const Node& node, const std::string& what, 
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "6 months", "2 years"; at most 20 years.
 std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// "#8d7fa8", "#abc" or "lab(31 12 -24)".
+// A text as in colour_notation.h, or {reflectance: …} as in read_spectrum.h.
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// Where a colour was taken from if nobody says: only an instrument measures a curve.
+ColourSource usual_source(const std::optional<Sourced<RecordedColour>>& colour);
 std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // How the paper is turned for its back.
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);

@@ -7,6 +7,7 @@
 #include "base/length.h"
 #include "base/quantity.h"
 #include "base/spot.h"
+#include "colour/spectrum.h"
 #include "pictures/picture_file.h"
 #include "records/care.h"
 #include "records/girth.h"
@@ -30,7 +31,7 @@ struct UnknownDate {
 };
 using RecordedDate = std::variant<UnknownDate, Date>;
 
-using RecordedColour = std::variant<Rgb, Lab>;
+using RecordedColour = std::variant<Rgb, Lab, Spectrum>;
 
 enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
