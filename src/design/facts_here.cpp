@@ -51,7 +51,8 @@ const FactRow* find_fact(const std::string& name, const Spot& spot, const std::v
     for (const Vocabulary* vocabulary : context.facts) {
         if (const FactRow* row = vocabulary->find(plain_name(name))) {
             if (suits(*row)) return row;
-            constexpr std::array what = {"a text", "a colour", "a length", "a list", "a symbol", "a picture", "speckles"};
+            constexpr std::array what = {"a text",   "a colour",  "a length", "a list",
+                                         "a symbol", "a picture", "speckles"};
             context.styles.diagnostics.error(
                 spot,
                 in_quotes(name) + " is " + what.at(static_cast<std::size_t>(row->kind)) +

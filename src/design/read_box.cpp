@@ -18,7 +18,7 @@ namespace {
 
 constexpr LengthRange any_length{mm(0), metres(2)};
 
-constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text", "swatch",
+constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text",  "swatch",
                               "symbol", "picture", "code", "rule",   "caution", "hole",  "blank", "speckles"};
 
 std::string known_kinds() {

@@ -174,7 +174,8 @@ std::vector<FactRow> behaviour_rows() {
                       if (!v.dye->speckle || !v.dye->speckle->density) return std::nullopt;
                       return density_words(m.language, *v.dye->speckle->density);
                   }),
-        Row::speckles("dye.speckled", "a picture of undyed yarn speckled with it; none where its spread is not recorded",
+        Row::speckles("dye.speckled",
+                      "a picture of undyed yarn speckled with it; none where its spread is not recorded",
                       [](const DyeView& v, const Manner& m) { return speckled_dye(m.language, *v.records, *v.dye); },
                       {"", "spread, density and halos in true size, in the colour of the deepest swatch, on its base",
                        "which speck lies where: our own, from the dye's id; one in three whole: common practice"}),

@@ -20,9 +20,9 @@ using Text = std::optional<std::string>;
 // What `patch` shows is not how the dye looks so deep on this base.
 Patch marked(const Language& language, Patch patch, Percent depth, const Base& base) {
     if (patch.kind == Patch::Kind::recorded) patch.kind = Patch::Kind::estimated;
-    patch.description = language.say("palette.not at depth", {{"swatch", patch.description},
-                                                              {"depth", percent_words(language, depth)},
-                                                              {"base", base.name}});
+    patch.description =
+        language.say("palette.not at depth",
+                     {{"swatch", patch.description}, {"depth", percent_words(language, depth)}, {"base", base.name}});
     return patch;
 }
 
@@ -73,10 +73,12 @@ const Vocabulary& palette_vocabulary() {
         {
             Row::patch("colour.patch", "what it looks like; estimated where no swatch has this depth",
                        [](const PaletteColour& v, const Manner& m) { return palette_patch(m.language, v); },
-                       {"", "the swatch of this depth on the lot's base, else estimated between two, else the nearest; "
-                            "of what is shaken on, the deepest",
+                       {"",
+                        "the swatch of this depth on the lot's base, else estimated between two, else the nearest; "
+                        "of what is shaken on, the deepest",
                         "Kubelka and Munk between swatches"}),
-            Row::text("colour.name", "the dye", [](const PaletteColour& v) { return distinct_name(*v.of.records, *v.dye); }),
+            Row::text("colour.name", "the dye",
+                      [](const PaletteColour& v) { return distinct_name(*v.of.records, *v.dye); }),
             Row::text("colour.code", "its short code", [](const PaletteColour& v) { return v.dye->code; }),
             Row::text("colour.depth", "dye on dry weight; of what is shaken on, none",
                       [](const PaletteColour& v, const Manner& m) -> Text {

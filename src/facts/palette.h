@@ -1,5 +1,5 @@
-// The colours of a lot in the order in which they are laid on: first those of the bath, in the order of the recipe, then
-// those that are shaken on, jar by jar, each dye of a jar by itself. What a recipe does not tell is not guessed.
+// The colours of a lot in the order in which they are laid on: first those of the bath, in the order of the recipe,
+// then those that are shaken on, jar by jar, each dye of a jar by itself. What a recipe does not tell is not guessed.
 #pragma once
 
 #include "facts/facts.h"

@@ -50,8 +50,7 @@ std::vector<Portion> portions(const std::vector<Amount>& per_pot) {
 // As in the lot's palette; of a jar, its first dye.
 Patch line_patch(const LineView& view, const Manner& manner) {
     const Dye* dye = view.line.dye != nullptr ? view.line.dye : dyes_in(*view.of.records, *view.line.jar).front();
-    return palette_patch(manner.language,
-                         {view.of, dye, view.line.dye != nullptr ? view.line.depth : std::nullopt});
+    return palette_patch(manner.language, {view.of, dye, view.line.dye != nullptr ? view.line.depth : std::nullopt});
 }
 
 } // namespace

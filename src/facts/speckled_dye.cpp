@@ -46,8 +46,8 @@ std::string name_of(const Language& language, const Component& component) {
 // "Thrift: hazy speckles, 5 mm, on Plain Sock, each in halos of coral (2 mm) and …"
 std::string description(const Language& language, const Records& records, const Dye& dye) {
     const Base* base = base_of(records, dye);
-    std::string words = language.say("speckle.picture", {{"dye", distinct_name(records, dye)},
-                                                         {"speckles", speckle_words(language, dye.speckle)}});
+    std::string words = language.say(
+        "speckle.picture", {{"dye", distinct_name(records, dye)}, {"speckles", speckle_words(language, dye.speckle)}});
     if (base != nullptr) words = language.say("speckle.picture on", {{"picture", words}, {"base", base->name}});
     std::vector<std::string> halos;
     for (const Component& component : components(dye)) {
@@ -66,7 +66,8 @@ std::string description(const Language& language, const Records& records, const 
 ArealDensity assumed_density(Length spread, Length widest_halo) {
     const double square = 1.7 * spread.in_mm();
     const double haloed = (spread + widest_halo * 2).in_mm();
-    const double whole_in_half = 0.5 / (std::numbers::pi / 4 * haloed * haloed); // to 1 mm²; one speck in three is whole
+    const double whole_in_half =
+        0.5 / (std::numbers::pi / 4 * haloed * haloed); // to 1 mm²; one speck in three is whole
     return per_square_centimetre(100 * std::min(1 / (square * square), 3 * whole_in_half));
 }
 

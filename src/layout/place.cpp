@@ -32,8 +32,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
-                                  "picture", "rule", "hole",   "blank", "symbol", "code", "speckles"};
+    constexpr std::array names = {"",     "grid", "layers", "table",  "text", "swatch",  "picture",
+                                  "rule", "hole", "blank",  "symbol", "code", "speckles"};
     static_assert(names.size() == std::variant_size_v<FilledKind>);
     return names.at(box.kind.index());
 }

@@ -268,7 +268,7 @@ struct Base {
     std::vector<Care> care; // empty: none recorded
     std::optional<CareSource> care_source;
     std::optional<Sourced<RecordedColour>> colour; // undyed
-    Spot care_spot; // the base's own where no care is recorded
+    Spot care_spot;                                // the base's own where no care is recorded
     std::optional<std::string> notes;
     ArticleNumbers numbers = {};
     Spot spot;

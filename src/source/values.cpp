@@ -170,8 +170,8 @@ std::optional<Percent> read_percent(const Node& node, const std::string& what, R
 
 std::optional<ArealDensity> read_areal_density(const Node& node, const std::string& what, Range<ArealDensity> range,
                                                Diagnostics& diagnostics) {
-    const auto value = read_quantity(node, what, dimensions::areal_density, {range.least.number(), range.most.number()},
-                                     diagnostics);
+    const auto value =
+        read_quantity(node, what, dimensions::areal_density, {range.least.number(), range.most.number()}, diagnostics);
     return value ? std::optional{per_square_centimetre(*value)} : std::nullopt;
 }
 

@@ -28,7 +28,9 @@ std::vector<Speck> seen_in(Size size, Point middle, const Speckled& speckled) {
     const Length reach = widest_reach(speckled);
     const Rect window = grown({{}, size}, reach);
     const Point corner = middle - Point{tile_side / 2, tile_side / 2};
-    const auto first = [](Length least, Length from) { return static_cast<int>(std::floor((least - from) / tile_side)); };
+    const auto first = [](Length least, Length from) {
+        return static_cast<int>(std::floor((least - from) / tile_side));
+    };
     std::vector<Speck> seen;
     const std::vector<Speck> specks = scatter(seed_of(speckled.dye_id), speckled.spread, speckled.density);
     for (int row = first(window.top(), corner.y); corner.y + tile_side * row < window.bottom(); ++row) {
@@ -72,7 +74,8 @@ DisplayItem hatching(Size size, Rgb colour, Path clip) {
 }
 
 // Specks whose colour cannot be shown: dashed where it is not recorded, hatched where no ink has it.
-void add_unseen(const Speckled& speckled, const SpotLayer& specks, Size size, Ink ink, std::vector<DisplayItem>& items) {
+void add_unseen(const Speckled& speckled, const SpotLayer& specks, Size size, Ink ink,
+                std::vector<DisplayItem>& items) {
     std::vector<Length> dash;
     if (speckled.dye == Speckled::Dye::not_recorded) {
         dash = {mm(0.5), mm(0.4)};
@@ -82,8 +85,8 @@ void add_unseen(const Speckled& speckled, const SpotLayer& specks, Size size, In
     items.emplace_back(StrokePath{specks.path, outline, hairline, std::move(dash)});
 }
 
-std::vector<DisplayItem> inked_layers(const Speckled& speckled, const std::vector<SpotLayer>& layers, Size size, Ink ink,
-                                      Rgb ground) {
+std::vector<DisplayItem> inked_layers(const Speckled& speckled, const std::vector<SpotLayer>& layers, Size size,
+                                      Ink ink, Rgb ground) {
     std::vector<DisplayItem> items;
     for (const SpotLayer& layer : layers) {
         const bool is_halo = layer.part == SpotLayer::Part::halo;

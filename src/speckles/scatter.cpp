@@ -105,7 +105,8 @@ std::vector<Speck> scatter(std::uint64_t seed, Length spread, ArealDensity densi
     };
     Random random{seed};
     Tile tile{larger(apart(whole), spread * 1.1)};
-    lay(tile, whole, true, apart(whole), [&] { return spread; }, random);
+    lay(
+        tile, whole, true, apart(whole), [&] { return spread; }, random);
     const auto fine = [&] {
         const double share = random.share();
         return spread * (0.22 + 0.4 * share * share); // more of the finest than of the coarser ones

@@ -56,8 +56,9 @@ Path runs(const Speck& speck, const Ring& ring, int points) {
     double width = random.between(0.6, 0.78); // of the speck's
     double out = 0.34;                        // of its width
     for (int i = 0; i < count; ++i) {
-        append(path, drop_path(beside(speck.at, angle + random.between(-0.25, 0.25), speck.width * out),
-                               speck.width * (ring.width * width), ring.roughness * 0.7, points, random.next()));
+        const Point centre = beside(speck.at, angle + random.between(-0.25, 0.25), speck.width * out);
+        append(path,
+               drop_path(centre, speck.width * (ring.width * width), ring.roughness * 0.7, points, random.next()));
         out += width * 0.44;
         width *= 0.62;
     }
@@ -102,7 +103,8 @@ void add_halo(const Speckled::Halo& halo, std::size_t number, const Speckled& sp
 Rgb thinned(Rgb dye, double share, Rgb ground) {
     constexpr double least = 0.002; // of light: the deepest black gives back as much
     const auto channel = [&](double a, double b) {
-        const double light = std::pow(std::max(decoded(a), least), share) * std::pow(std::max(decoded(b), least), 1 - share);
+        const double light =
+            std::pow(std::max(decoded(a), least), share) * std::pow(std::max(decoded(b), least), 1 - share);
         return std::clamp(coded(light), 0.0, 1.0);
     };
     return {channel(dye.red, ground.red), channel(dye.green, ground.green), channel(dye.blue, ground.blue)};

@@ -63,7 +63,8 @@ std::string spaced(std::string text) {
 } // namespace
 
 TEST_CASE("the bath comes before what is shaken on, each in the order of the recipe", "[facts]") {
-    const Strip made = strip({dye_line("ember", 1), jar_line("two-spoons"), dye_line("sloe", 2), jar_line("sloe-shaker")});
+    const Strip made =
+        strip({dye_line("ember", 1), jar_line("two-spoons"), dye_line("sloe", 2), jar_line("sloe-shaker")});
     std::string order;
     for (const PaletteColour& colour : made.colours())
         order += colour.dye->id.value + (colour.depth ? " dyed, " : " speckled, ");

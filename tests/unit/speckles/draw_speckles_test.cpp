@@ -115,8 +115,8 @@ TEST_CASE("rims and veils grow paler outwards", "[speckles]") {
 }
 
 TEST_CASE("half of a dye takes the root of the light that the whole takes", "[speckles]") {
-    // Bouguer, Lambert and Beer: a dye that leaves a quarter of the light leaves half of it at half the amount, which is
-    // 0.7354 in sRGB (IEC 61966-2-1: 1.055 × 0.5^(1/2.4) - 0.055); a quarter is 0.5371.
+    // Bouguer, Lambert and Beer: a dye that leaves a quarter of the light leaves half of it at half the amount, which
+    // is 0.7354 in sRGB (IEC 61966-2-1: 1.055 × 0.5^(1/2.4) - 0.055); a quarter is 0.5371.
     CHECK(thinned({0.5371, 1, 1}, 0.5, {1, 1, 1}).red == Approx(0.7354).margin(0.0002));
     CHECK(thinned({0.5371, 1, 1}, 0.5, {1, 1, 1}).green == Approx(1));
     CHECK(thinned(plum, 1, cream).green == Approx(plum.green));

@@ -27,7 +27,8 @@ struct Sprinkling {
     std::uint64_t seed;
     double spread, density; // mm, to a cm²
 };
-const std::vector<Sprinkling> sprinklings = {{1, 2.5, 4}, {2, 1.5, 20}, {3, 8, 0.7}, {4, 3, 0.05}, {5, 6, 12}, {6, 0.4, 50}};
+const std::vector<Sprinkling> sprinklings = {{1, 2.5, 4},  {2, 1.5, 20}, {3, 8, 0.7},
+                                             {4, 3, 0.05}, {5, 6, 12},   {6, 0.4, 50}};
 
 } // namespace
 
@@ -56,8 +57,8 @@ TEST_CASE("no two specks lie nearer than the least distance, over the seams of t
     }
 }
 
-// Clark and Evans 1954, “Distance to nearest neighbor”: the mean distance to the nearest neighbour over 1 / (2 √density)
-// is 1 for points thrown at random and 2.149 for a lattice of triangles.
+// Clark and Evans 1954, “Distance to nearest neighbor”: the mean distance to the nearest neighbour over 1 / (2
+// √density) is 1 for points thrown at random and 2.149 for a lattice of triangles.
 TEST_CASE("specks are spread more evenly than by chance, and not in rows", "[speckles]") {
     for (const auto& [seed, spread, density] : sprinklings) {
         if (density < 1) continue; // too few to tell
