@@ -14,6 +14,7 @@
 #include "records/lot_form.h"
 #include "records/money.h"
 #include "records/recipe.h"
+#include "records/speckle_grade.h"
 
 #include <optional>
 #include <string>
@@ -36,7 +37,6 @@ enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
 enum class ColourSource { instrument, photo, eye };
 enum class DyeStatus { current, discontinued, reformulated };
-enum class SpeckleGrade { clean, soft, hazy, blotchy };
 enum class Basis { weight, volume };
 enum class PutUp { skein, mini, cone, braid };
 enum class Spinning { combed, carded };
@@ -121,7 +121,8 @@ struct Component {
 
 struct Speckle {
     SpeckleGrade grade = SpeckleGrade::clean;
-    std::optional<Length> spread; // width of a speckle once wetted
+    std::optional<Length> spread;        // width of a speckle once wetted
+    std::optional<ArealDensity> density; // of all that show, fine ones too, on the yarn
     std::optional<RecordedDate> tried_on;
 };
 
@@ -266,7 +267,8 @@ struct Base {
     std::optional<std::string> origin;
     std::vector<Care> care; // empty: none recorded
     std::optional<CareSource> care_source;
-    Spot care_spot; // the base's own where no care is recorded
+    std::optional<Sourced<RecordedColour>> colour; // undyed
+    Spot care_spot;                                // the base's own where no care is recorded
     std::optional<std::string> notes;
     ArticleNumbers numbers = {};
     Spot spot;
