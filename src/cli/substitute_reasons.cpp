@@ -63,7 +63,7 @@ std::string colour_reasons(const Records& records, const Language& english, cons
         texts.push_back("furthest off at " + places(records, {worst}) + ": " + fixed(worst.delta_e_2000, 1));
     }
     if (one.dye->fluorescent == true) {
-        texts.emplace_back("fluorescent");
+        texts.emplace_back(wanted.fluorescent == true ? "fluorescent too" : "fluorescent");
     } else if (wanted.fluorescent == true) {
         texts.emplace_back("not fluorescent, as far as recorded");
     }
