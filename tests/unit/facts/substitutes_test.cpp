@@ -124,7 +124,7 @@ TEST_CASE("colours by eye and of fluorescent dyes are not told apart for sure", 
 TEST_CASE("what is unknown fulfils no wish, and is counted apart", "[facts]") {
     Dye good = dye_of("good", {measured(1, "plain-sock", first)});
     good.breaks_into = std::vector<Component>{};
-    good.speckle = Speckle{SpeckleGrade::soft, {}, {}};
+    good.speckle = Speckle{SpeckleGrade::soft, {}, {}, {}};
     good.in_stock = grams(40);
     good.dye_class = "acid, levelling";
     Dye breaking = good;
@@ -132,7 +132,7 @@ TEST_CASE("what is unknown fulfils no wish, and is counted apart", "[facts]") {
     breaking.breaks_into = std::vector<Component>{{"rust", {}, {}}};
     Dye hazy = good;
     hazy.id.value = "hazy";
-    hazy.speckle = Speckle{SpeckleGrade::hazy, {}, {}};
+    hazy.speckle = Speckle{SpeckleGrade::hazy, {}, {}, {}};
     Dye used_up = good;
     used_up.id.value = "used-up";
     used_up.in_stock = grams(0);
