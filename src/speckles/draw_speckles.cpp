@@ -57,7 +57,7 @@ Rgb as_line(Rgb colour) {
 void outline_layer(const SpotLayer& layer, std::vector<DisplayItem>& items) {
     std::vector<Length> dash;
     if (layer.part == SpotLayer::Part::veil || layer.part == SpotLayer::Part::halo) dash = {mm(0.5), mm(0.5)};
-    items.emplace_back(StrokePath{layer.path, as_line(layer.colour), hairline, std::move(dash)});
+    items.emplace_back(StrokePath{layer.path, as_line(layer.undiluted), hairline, std::move(dash)});
 }
 
 DisplayItem hatching(Size size, Rgb colour, Path clip) {
@@ -87,19 +87,25 @@ void add_unseen(const Speckled& speckled, const SpotLayer& specks, Size size, In
 
 std::vector<DisplayItem> inked_layers(const Speckled& speckled, const std::vector<SpotLayer>& layers, Size size,
                                       Ink ink, Rgb ground) {
+    using Part = SpotLayer::Part;
+    // In mono, what is nearly as light as what lies beneath it gets an edge.
+    Rgb beneath = ground;
+    const auto needs_edge = [&](const SpotLayer& layer) {
+        const bool has_own_edge = layer.part == Part::speck || layer.part == Part::halo;
+        return ink.mono && has_own_edge && contrast_ratio(layer.undiluted, beneath) < 1.5;
+    };
     std::vector<DisplayItem> items;
     for (const SpotLayer& layer : layers) {
-        const bool is_halo = layer.part == SpotLayer::Part::halo;
-        const bool is_speck = layer.part == SpotLayer::Part::speck;
+        const bool is_halo = layer.part == Part::halo || layer.part == Part::fade;
         if (!is_halo && speckled.dye != Speckled::Dye::shown) {
-            if (is_speck) add_unseen(speckled, layer, size, ink, items);
+            if (layer.part == Part::speck) add_unseen(speckled, layer, size, ink, items);
         } else if (ink.sparing) {
-            outline_layer(layer, items);
+            if (layer.part != Part::fade) outline_layer(layer, items);
         } else {
             items.emplace_back(FillPath{layer.path, layer.colour});
-            if (ink.mono && is_speck && contrast_ratio(layer.colour, ground) < 1.5)
-                items.emplace_back(StrokePath{layer.path, outline, hairline, {}});
+            if (needs_edge(layer)) items.emplace_back(StrokePath{layer.path, outline, hairline, {}});
         }
+        if (layer.part == Part::halo) beneath = layer.undiluted;
     }
     return items;
 }

@@ -12,8 +12,8 @@ namespace dyeleaf {
 // What `rect` shows of the yarn, out to `inked` where that bleeds; the middle of the yarn's tile lies in its middle.
 // Solid colours only, thinned towards the ground, so that every renderer and press shows the same; each colour is
 // one path. A ground that is not recorded is bare paper in a frame. A dye whose colour is not recorded is outlined and
-// one that no ink shows is hatched. With sparing ink all is outlines; in mono specks nearly as light as their ground
-// have one.
+// one that no ink shows is hatched. With sparing ink all is outlines; in mono specks and halos nearly as light as
+// what lies beneath them have one.
 std::vector<DisplayItem> draw_speckles(const Speckled& speckled, Ink ink, Rect rect, Rect inked, Length corner);
 
 } // namespace dyeleaf

@@ -66,7 +66,7 @@ Path runs(const Speck& speck, const Ring& ring, int points) {
 }
 
 SpotLayer layer_of(const Ring& ring, const Speckled& speckled, const std::vector<Speck>& specks, Rgb behind) {
-    SpotLayer layer{ring.part, {}, thinned(speckled.colour, ring.colour, behind)};
+    SpotLayer layer{ring.part, {}, thinned(speckled.colour, ring.colour, behind), speckled.colour};
     for (const Speck& speck : specks) {
         const int points = drop_points(speck.width);
         append(layer.path, drop_path(speck.at, speck.width * ring.width, ring.roughness, points, speck.seed));
@@ -88,7 +88,8 @@ void add_halo(const Speckled::Halo& halo, std::size_t number, const Speckled& sp
     const auto width = [&](const Step& step) { return speckled.spread + halo.reach * (2 * step.reach); };
     const int points = drop_points(width(halo_steps.front())) + 3;
     for (const Step& step : halo_steps) {
-        SpotLayer layer{Part::halo, {}, thinned(halo.colour, step.colour, behind)};
+        const Part part = &step == &halo_steps.front() ? Part::halo : Part::fade;
+        SpotLayer layer{part, {}, thinned(halo.colour, step.colour, behind), halo.colour};
         for (const Speck& speck : whole) {
             Random random{speck.seed + number + 1};
             const Point centre = beside(speck.at, random.between(0, 2 * std::numbers::pi), halo.reach * 0.12);

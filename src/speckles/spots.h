@@ -11,10 +11,11 @@ namespace dyeleaf {
 
 // One colour of the drawing. Its path goes round each drop in the same sense: where drops overlap they are one.
 struct SpotLayer {
-    enum class Part { veil, halo, edge, speck };
+    enum class Part { veil, halo, fade, edge, speck }; // fade: of a halo, from its edge inwards
     Part part = Part::speck;
     Path path;
     Rgb colour;
+    Rgb undiluted; // of which `colour` is a thinner layer
 };
 
 // Bottom first; `specks` where they are to be drawn, `ground` the yarn's own colour or paper.

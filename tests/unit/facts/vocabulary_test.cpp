@@ -393,7 +393,7 @@ TEST_CASE("what the bench asks of a lot", "[facts]") {
     CHECK(text(lines[0], "line.amount") == "1770\u00a0mL");
     CHECK(text(lines[0], "line.from") == "1\u00a0% stock: 1\u00a0g in 100\u00a0mL");
     CHECK(text(lines[0], "line.result") == "(none)");
-    CHECK(patch(lines[0], "line.patch").description == "Sloe at 2\u00a0% on Plain Sock");
+    CHECK(patch(lines[0], "line.patch").description == "Sloe at 1.5\u00a0% on Plain Sock, estimated between swatches");
     CHECK(text(lines[1], "line.amount") == "0.3\u00a0g");
     CHECK(text(lines[1], "line.result") == "comes to 0.025\u00a0% on this scale");
     CHECK(text(lines[1], "line.note") == "after twenty minutes");

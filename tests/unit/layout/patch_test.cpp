@@ -136,3 +136,15 @@ TEST_CASE("a colour beyond print carries a + with every ink, and nothing may sta
     patch.kind = Patch::Kind::estimated;
     CHECK(marks_on(patch, place).size() == 2);
 }
+
+TEST_CASE("the corner of a thin band that bleeds is cut within the band", "[layout]") {
+    const Rect band{{}, {mm(20), mm(2)}};
+    const Rect inked{{}, {mm(23), mm(2)}}; // 3 mm over the right edge
+    const auto items = draw_patch({Patch::Kind::estimated, {0.3, 0.4, 0.6}, ""}, {plain, true}, band, inked, {});
+    for (const auto& step : std::get<FillPath>(items.front()).path) {
+        const auto* line = std::get_if<LineTo>(&step);
+        if (line == nullptr) continue;
+        CHECK(line->to.y >= inked.top());
+        CHECK(line->to.x <= inked.right());
+    }
+}

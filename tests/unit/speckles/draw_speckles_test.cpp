@@ -87,7 +87,7 @@ TEST_CASE("each grade has its own look", "[speckles]") {
     const auto parts = [](SpeckleGrade grade) {
         std::string parts;
         for (const SpotLayer& layer : spot_layers(sloe(grade), {lone_speck()}, cream))
-            parts += std::string_view{"vhes"}[static_cast<std::size_t>(layer.part)];
+            parts += std::string_view{"vhfes"}[static_cast<std::size_t>(layer.part)];
         return parts;
     };
     CHECK(parts(SpeckleGrade::clean) == "s");
@@ -264,4 +264,19 @@ TEST_CASE("in mono a dye that is as light as its ground is outlined", "[speckles
     speckled.colour = {0.9, 0.85, 0.5};
     CHECK(dumped(speckled, mono).find("  stroke") != std::string::npos);
     CHECK(dumped(speckled, plain).find("  stroke") == std::string::npos);
+}
+
+TEST_CASE("in mono halos of one grey are told apart by their edges, in colour they have none", "[speckles]") {
+    Speckled thrift = sloe();
+    thrift.halos = {{{0.85, 0.54, 0.45}, mm(2)}, {{0.66, 0.61, 0.69}, mm(5)}};
+    const auto edges = [&](Ink ink) {
+        const std::string text = dumped(thrift, ink);
+        int count = 0;
+        for (std::size_t at = text.find("  stroke"); at != std::string::npos; at = text.find("  stroke", at + 1))
+            ++count;
+        return count;
+    };
+    CHECK(edges(mono) == 1); // coral on lilac; lilac on cream is seen
+    CHECK(edges(plain) == 0);
+    CHECK(edges(sparing) == 4); // each halo's reach, fine specks, whole ones
 }
