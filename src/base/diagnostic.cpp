@@ -1,5 +1,6 @@
 #include "base/diagnostic.h"
 
+#include "base/controls.h"
 #include "base/words.h"
 
 #include <algorithm>
@@ -28,10 +29,9 @@ std::string source_line(const Spot& spot) {
     return invalid_utf8(line) == std::string_view::npos ? std::string{line} : std::string{};
 }
 
-// Tabs as one space, other control characters as a dot, so that the caret stands under its place.
-std::string printable(std::string line) {
-    std::ranges::replace_if(
-        line, [](char c) { return static_cast<unsigned char>(c) < 0x20 && c != '\t'; }, '.');
+// Tabs as one space, so that the caret stands under its place.
+std::string printable(std::string_view text) {
+    std::string line = with_controls_shown(text);
     std::ranges::replace(line, '\t', ' ');
     return line;
 }
@@ -91,11 +91,11 @@ std::vector<Diagnostic> Diagnostics::sorted() const {
 
 std::string describe(const Diagnostic& diagnostic) {
     const Spot& spot = diagnostic.spot;
-    std::string text = file_name(spot);
+    std::string text = with_controls_shown(file_name(spot));
     if (spot.line > 0) text += ":" + std::to_string(spot.line) + ":" + std::to_string(spot.column);
     if (!text.empty()) text += ": ";
     text += diagnostic.severity == Severity::error ? "error: " : "warning: ";
-    text += diagnostic.message + "\n" + picture(spot);
+    text += with_controls_shown(diagnostic.message) + "\n" + picture(spot);
     if (!diagnostic.help.empty()) text += "  help: " + diagnostic.help + "\n";
     return text;
 }

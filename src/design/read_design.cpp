@@ -15,8 +15,6 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr LengthRange label_length{mm(5), mm(1200)};
-
 // Of the outlines that a label may have, only an arc and rounded corners go together.
 void check_outline(const Node& node, const Shape& shape, Diagnostics& diagnostics) {
     std::vector<std::string> kinds;

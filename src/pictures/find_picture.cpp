@@ -26,6 +26,14 @@ bool stays_inside(const std::filesystem::path& name) {
            name.string().find('\\') == std::string::npos;
 }
 
+// Where links lead to something else.
+bool leads_outside(const std::filesystem::path& file, const std::filesystem::path& folder) {
+    std::error_code problem;
+    const auto real = std::filesystem::canonical(file, problem);
+    const auto home = std::filesystem::canonical(folder, problem);
+    return problem || std::ranges::mismatch(home, real).in1 != home.end();
+}
+
 std::vector<std::string> pictures_in(const std::filesystem::path& folder) {
     std::vector<std::string> names;
     std::error_code error; // a folder that cannot be read has none to offer
@@ -61,6 +69,12 @@ std::optional<PictureFile> find_picture(const std::string& name, const std::file
     if (!std::filesystem::exists(file, ignored)) {
         diagnostics.error(spot, "there is no picture called " + in_quotes(name) + " beside this file",
                           offer(name, file.parent_path()));
+        return std::nullopt;
+    }
+    if (leads_outside(file, folder)) {
+        diagnostics.error(spot,
+                          "the picture " + in_quotes(name) + " is a link to a file outside the folder of this file",
+                          "copy the file itself there");
         return std::nullopt;
     }
     PictureOrFault picture = read_picture(file.string());

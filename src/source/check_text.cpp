@@ -1,5 +1,6 @@
 #include "source/check_text.h"
 
+#include "base/controls.h"
 #include "base/words.h"
 
 #include <algorithm>
@@ -38,7 +39,9 @@ bool check_encoding(Places& places, Diagnostics& diagnostics) {
 bool check_controls(Places& places, Diagnostics& diagnostics) {
     const std::string_view text = places.text();
     if (const auto control = find_control(text)) {
-        diagnostics.error(places.at(*control), "an invisible control character stands here",
+        diagnostics.error(places.at(control->at),
+                          control->turns_text ? "an invisible mark stands here that makes text run backwards"
+                                              : "an invisible control character stands here",
                           "take it out, or type the line anew");
         return false;
     }
@@ -100,18 +103,6 @@ bool check_lines(Places& places, const DocumentLimits& limits, Diagnostics& diag
 bool is_sound_text(Places& places, const DocumentLimits& limits, Diagnostics& diagnostics) {
     return check_encoding(places, diagnostics) && check_controls(places, diagnostics) &&
            check_lines(places, limits, diagnostics);
-}
-
-std::optional<std::size_t> find_control(std::string_view text) {
-    for (std::size_t at = 0; at < text.size(); ++at) {
-        const auto byte = static_cast<unsigned char>(text[at]);
-        const bool low = byte < 0x20 && byte != '\t' && byte != '\n' && byte != '\r';
-        const auto next = at + 1 < text.size() ? static_cast<unsigned char>(text[at + 1]) : 0U;
-        const bool high = byte == 0xC2 && next < 0xA0;                 // U+0080 to U+009F
-        const bool mark = text.substr(at).starts_with("\xEF\xBB\xBF"); // a byte order mark inside
-        if (low || byte == 0x7F || high || (byte == 0xEF && mark)) return at;
-    }
-    return std::nullopt;
 }
 
 } // namespace dyeleaf

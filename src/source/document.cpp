@@ -1,5 +1,6 @@
 #include "source/document.h"
 
+#include "base/controls.h"
 #include "base/words.h"
 #include "source/check_text.h"
 #include "source/explain.h"

@@ -95,6 +95,7 @@ TEST_CASE("bytes that are no text are refused at their place", "[source]") {
     CHECK(only_complaint("a: 1\nü: \xED\xA0\x80\n") == "2:4 a character here is not UTF-8"); // a lone surrogate
     CHECK(only_complaint(std::string{"a: 1\nb: \0", 9}) == "2:4 this is not a text file");
     CHECK(only_complaint("a: 1\nb: \x07\n") == "2:4 an invisible control character stands here");
+    CHECK(only_complaint("a: 1\nb: x\u202Ey\n") == "2:5 an invisible mark stands here that makes text run backwards");
     CHECK(only_complaint("a: 1\nb: \xC2\x85\n") == "2:4 an invisible control character stands here");
     CHECK(only_complaint("\xFF\xFE"
                          "a") == "1:1 the file is saved as UTF-16");
