@@ -1,7 +1,5 @@
 #include "colour/xyz.h"
 
-#include "colour/matrix.h"
-
 #include <cmath>
 
 namespace dyeleaf {
@@ -27,10 +25,6 @@ constexpr Matrix inverse(const Matrix& m) {
 
 constexpr Matrix from_cones = inverse(cones);
 
-constexpr Triple triple(Xyz colour) {
-    return {colour.x, colour.y, colour.z};
-}
-
 // CIE 15:2004, 8.2.1: where the cube root gives way to a straight line.
 constexpr double epsilon = 216.0 / 24389.0;
 constexpr double kappa = 24389.0 / 27.0;
@@ -46,14 +40,22 @@ double lab_curve_inverse(double value) {
 
 } // namespace
 
+Triple cone_responses(Xyz colour) {
+    return cones * Triple{colour.x, colour.y, colour.z};
+}
+
+Xyz from_cone_responses(const Triple& responses) {
+    const Triple result = from_cones * responses;
+    return {result[0], result[1], result[2]};
+}
+
 Xyz adapted(Xyz colour, Xyz from, Xyz to) {
-    const Triple source = cones * triple(from);
-    const Triple target = cones * triple(to);
-    Triple response = cones * triple(colour);
+    const Triple source = cone_responses(from);
+    const Triple target = cone_responses(to);
+    Triple response = cone_responses(colour);
     for (std::size_t i = 0; i < 3; ++i)
         response[i] *= target[i] / source[i];
-    const Triple result = from_cones * response;
-    return {result[0], result[1], result[2]};
+    return from_cone_responses(response);
 }
 
 Lab to_lab(Xyz colour, Xyz white) {

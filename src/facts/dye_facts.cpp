@@ -6,6 +6,7 @@
 #include "facts/dye_wording.h"
 #include "facts/hazard_facts.h"
 #include "facts/jar_wording.h"
+#include "facts/ramp_facts.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/swatch_facts.h"
@@ -211,6 +212,7 @@ std::vector<FactRow> swatch_rows() {
                   base_views, {"", "in the order of its swatches", ""}),
         Row::list("dye.depths", "its depths, lightest first, with a patch for each base", depth_vocabulary(),
                   depth_views, {"", "each depth once, lightest first", ""}),
+        ramp_rows(),
     });
 }
 

@@ -5,6 +5,7 @@
 #include "facts/date_rows.h"
 #include "facts/dye_wording.h"
 #include "facts/illustration.h"
+#include "facts/ramp_facts.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
 #include "facts/wording.h"
@@ -155,6 +156,14 @@ const Vocabulary& swatched_base_vocabulary() {
                 "base.swatches", "the dye's swatches on it, lightest first", swatch_vocabulary(),
                 [](const SwatchedBaseView& v) { return swatch_views(v.of, swatches_on(*v.of.dye, v.base->id.value)); },
                 {"", "lightest first", ""}),
+            Row::list(
+                "base.ramp", "the dye's shades on it in even steps, lightest first", shade_vocabulary(),
+                [](const SwatchedBaseView& v) { return shade_views(v.of, v.base->id.value); }, from_even_ramp),
+            Row::text("base.ramp.note", "what the estimated shades rest on",
+                      [](const SwatchedBaseView& v, const Manner& m) {
+                          return ramp_note(m.language, v.of, v.base->id.value);
+                      },
+                      {"", "from “colour from” of the swatches", ""}),
         }};
     return vocabulary;
 }

@@ -154,6 +154,11 @@ Patch patch_at(const Language& language, const Records& records, const Dye& dye,
     return {Patch::Kind::not_recorded, paper, with_note(language, description, "dye.not swatched")};
 }
 
+std::string estimated_words(const Language& language, const Records& records, const Dye& dye, Percent depth,
+                            const std::string& base_id) {
+    return with_note(language, at_depth(language, records, dye, depth, base_id), "ramp.between swatches");
+}
+
 Patch deepest_patch(const Language& language, const Records& records, const Dye& dye) {
     if (const Swatch* swatch = deepest_swatch(dye)) return patch_of(language, records, dye, *swatch);
     const std::string name = distinct_name(records, dye);

@@ -36,6 +36,9 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
 // An empty frame where the dye was not swatched so.
 Patch patch_at(const Language& language, const Records& records, const Dye& dye, Percent depth,
                const std::string& base_id);
+// "Sloe at 0.71 % on Plain Sock, estimated between swatches".
+std::string estimated_words(const Language& language, const Records& records, const Dye& dye, Percent depth,
+                            const std::string& base_id);
 Patch deepest_patch(const Language& language, const Records& records, const Dye& dye);
 Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component);
 Patch patch_of(const Language& language, const Records& records, const Lot& lot);
