@@ -10,6 +10,7 @@
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
 #include "facts/check_yarn.h"
+#include "facts/swatches.h"
 
 #include <variant>
 
@@ -19,8 +20,7 @@ namespace {
 
 void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
                   Diagnostics& diagnostics) {
-    const Lab* lab = colour ? std::get_if<Lab>(&colour->value) : nullptr;
-    if (lab == nullptr || to_rgb(*lab).in_gamut) return;
+    if (!colour || std::holds_alternative<Rgb>(colour->value) || to_rgb(lab_of(colour->value)).in_gamut) return;
     diagnostics.warning(colour->spot, "the colour of " + whose + " is stronger than a screen or printer can show",
                         "the nearest one is printed; lay real yarn beside it");
 }

@@ -50,11 +50,14 @@ Patch patch_of(const Language& language, const std::optional<Sourced<RecordedCol
 } // namespace
 
 Lab lab_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Rgb rgb) { return to_lab(rgb); }, [](Lab lab) { return lab; }}, colour);
+    return std::visit(Overloaded{[](Rgb rgb) { return to_lab(rgb); }, [](Lab lab) { return lab; },
+                                 [](const PhotoColour& photo) { return photo.reading.value().colour; }},
+                      colour);
 }
 
 Rgb rgb_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Rgb rgb) { return rgb; }, [](Lab lab) { return to_rgb(lab).colour; }}, colour);
+    const auto* rgb = std::get_if<Rgb>(&colour);
+    return rgb != nullptr ? *rgb : to_rgb(lab_of(colour)).colour;
 }
 
 std::vector<std::string> swatched_bases(const Dye& dye) {
@@ -169,7 +172,8 @@ Patch deepest_patch(const Language& language, const Records& records, const Dye&
 
 Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component) {
     const std::string colour = component.name.empty() ? language.say("dye.this colour") : component.name;
-    return patch_of(language, component.colour, ColourSource::eye,
+    const bool is_photo = component.colour && std::holds_alternative<PhotoColour>(component.colour->value);
+    return patch_of(language, component.colour, is_photo ? ColourSource::photo : ColourSource::eye,
                     language.say("dye.breaks into", {{"dye", distinct_name(records, dye)}, {"colour", colour}}));
 }
 

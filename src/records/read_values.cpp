@@ -3,6 +3,8 @@
 #include "base/number.h"
 #include "records/guess_dates.h"
 #include "records/plain_letters.h"
+#include "records/read_fields.h"
+#include "records/read_photo_colour.h"
 #include "source/amounts.h"
 #include "source/values.h"
 
@@ -230,6 +232,7 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
 
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what,
                                                    Diagnostics& diagnostics) {
+    if (node.kind == Node::Kind::map) return read_photo_colour(node, diagnostics);
     const auto text = read_text(node, what, diagnostics);
     if (!text) return std::nullopt;
     if (const auto rgb = parse_hex(*text)) return Sourced<RecordedColour>{*rgb, node.spot};
@@ -240,11 +243,17 @@ std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::
     return std::nullopt;
 }
 
-std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    return read_choice<ColourSource>(
-        node, what,
-        {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}},
-        diagnostics);
+ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour) {
+    const auto words = one_of<ColourSource>(
+        {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}});
+    const auto source = optional_field(fields, "colour from", words);
+    const bool from_photo = colour && std::holds_alternative<PhotoColour>(colour->value);
+    if (!from_photo) return source.value_or(ColourSource::eye);
+    if (source && *source != ColourSource::photo) {
+        fields.diagnostics().error(colour->spot, "this colour is read from a photo, and “colour from” says otherwise",
+                                   "delete “colour from”, or write the colour as it was measured");
+    }
+    return ColourSource::photo;
 }
 
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics) {

@@ -3,6 +3,7 @@
 
 #include "records/records.h"
 #include "source/document.h"
+#include "source/fields.h"
 
 #include <optional>
 #include <string>
@@ -22,9 +23,10 @@ std::optional<std::string> read_name(const Node& node, const std::string& what, 
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "6 months", "2 years"; at most 20 years.
 std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// "#8d7fa8", "#abc" or "lab(31 12 -24)".
+// "#8d7fa8", "#abc" or "lab(31 12 -24)", or a map that says where in a photograph it is to be read.
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
-std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// How it was taken, by “colour from”; with a photograph there is no other way.
+ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour);
 // How the paper is turned for its back.
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The name of a file beside the records.

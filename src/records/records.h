@@ -7,12 +7,13 @@
 #include "base/length.h"
 #include "base/quantity.h"
 #include "base/spot.h"
-#include "pictures/picture_file.h"
 #include "records/care.h"
 #include "records/girth.h"
 #include "records/lot_form.h"
 #include "records/money.h"
+#include "records/photo_colour.h"
 #include "records/recipe.h"
+#include "records/recorded_picture.h"
 
 #include <optional>
 #include <string>
@@ -29,7 +30,7 @@ struct UnknownDate {
 };
 using RecordedDate = std::variant<UnknownDate, Date>;
 
-using RecordedColour = std::variant<Rgb, Lab>;
+using RecordedColour = std::variant<Rgb, Lab, PhotoColour>;
 
 enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
@@ -45,12 +46,6 @@ enum class CareSource { mill, own_test };
 // pile then comes back with its last sheet on top where the order is reversed.
 enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
-
-// A picture beside the records. What it is of stands in the file, which read_pictures looks into.
-struct RecordedPicture {
-    Sourced<std::string> name; // of the file, as written
-    std::optional<PictureFile> file;
-};
 
 // From which difference (ΔE00, CIEDE2000) on two lots of one colourway are told apart. There is no standard for yarn
 // dyed by hand: these are common practice.
