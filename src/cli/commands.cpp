@@ -13,6 +13,7 @@
 #include "cli/proof.h"
 #include "cli/report.h"
 #include "cli/studio.h"
+#include "cli/substitutes.h"
 #include "cli/today.h"
 #include "finish/write_file.h"
 
@@ -142,6 +143,18 @@ int run_compare(const CompareLots& command, Session& session) {
     return status;
 }
 
+int run_near(const FindSubstitutes& command, Session& session) {
+    const auto records = read_studio(command.folder, session.diagnostics);
+    const auto english = find_english(session.library(command.folder), session.diagnostics);
+    std::optional<std::string> list;
+    const bool sound = records && session.diagnostics.errors() == 0;
+    if (sound) list = list_substitutes(command, *records, *english, session.diagnostics);
+    const int status = session.finish();
+    if (list) session.out << *list;
+    if (records && !sound) session.err << "nothing is compared before the errors are put right\n";
+    return status;
+}
+
 int run_lot(const NextLot& command, Session& session) {
     const auto day = today(command.date, session.surroundings.source_date_epoch, session.diagnostics);
     const auto records = read_studio(command.folder, session.diagnostics);
@@ -197,6 +210,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },
                                  [&](const CompareLots& one) { return run_compare(one, session); },
+                                 [&](const FindSubstitutes& one) { return run_near(one, session); },
                                  [&](const ShowFacts& one) { return run_facts(one, session); },
                                  [&](const ShowLayouts& one) { return run_layouts(one, session); },
                                  [&](const ShowStocks& one) { return run_stocks(one, session); }},

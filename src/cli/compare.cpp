@@ -12,15 +12,20 @@ namespace dyeleaf {
 
 namespace {
 
-std::string advice(LotMatch match) {
+std::string advice(LotMatch match, bool is_measured) {
+    const std::string by_eye = ": compare the yarn by eye in daylight";
     switch (match) {
     case LotMatch::alike: return "alike";
     case LotMatch::a_little: return "differ a little: sell what a project needs from one lot";
-    case LotMatch::visible: return "differ visibly: tell the buyer, and alternate skeins where they meet";
-    case LotMatch::too_much: return "differ too much for one name: give one of them another";
+    case LotMatch::visible:
+        if (!is_measured) return "seem to differ visibly" + by_eye;
+        return "differ visibly: tell the buyer, and alternate skeins where they meet";
+    case LotMatch::too_much:
+        if (!is_measured) return "seem to differ too much for one name" + by_eye;
+        return "differ too much for one name: give one of them another";
     case LotMatch::uncertain: break;
     }
-    return "not told apart by photograph or eye: compare the yarn itself in daylight";
+    return "not told apart by photograph or eye" + by_eye;
 }
 
 // The two have it in common: "Hedge in October on Plain Sock".
@@ -49,7 +54,7 @@ std::string compare_lots(const Records& records) {
             found = tables.insert(found, {family, {{"LOT", "AND LOT", "ΔE00", "ΔE76", "COLOURS", ""}}});
         found->second.push_back({one.earlier->id.value, one.later->id.value, fixed(one.delta_e_2000, 1),
                                  fixed(one.delta_e_76, 1), one.is_measured ? "measured" : "not measured",
-                                 advice(one.match)});
+                                 advice(one.match, one.is_measured)});
     }
     std::string text;
     for (const auto& [family, rows] : tables)

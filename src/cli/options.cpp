@@ -19,6 +19,8 @@ struct Typed {
     std::string used, backs, printer, tray;
     std::string paper = "A4";
     bool corrected = false;
+    std::string dye, depth, base, speckles, most = "5";
+    Wishes wishes;
     std::string skip = "0", dpi = "300";
     bool mono = false, save_ink = false, piles = false, changed = false, remember = false;
 };
@@ -33,6 +35,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf facts my-studio sloe                               all that follows from one record
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf compare my-studio                                  how far lots of one colourway differ
+  dyeleaf near my-studio sloe                                which dyes come nearest to one
   dyeleaf layouts                                            the layouts there are
   dyeleaf stocks my-studio -o stocks.pdf                     the papers there are, and yours, drawn small
 
@@ -123,6 +126,32 @@ void add_measure(CLI::App& program, Typed& typed, const std::string& records) {
     measure.footer(std::string{measure_examples});
 }
 
+constexpr std::string_view near_examples = R"(Examples:
+  dyeleaf near my-studio sloe
+  dyeleaf near my-studio F-412 --depth 1% --base plain-sock
+  dyeleaf near my-studio sloe --holds-together --speckles soft --in-stock
+  dyeleaf near my-studio "Saffron Milk Cap" --line "Fenlight acid" --most 3
+
+Swatches are compared on the same base only, and at like depths: the deeper one no more than a quarter above the paler.
+What nobody has tried or recorded passes no --holds-together, --speckles, --in-stock or --class; how many dyes were left
+out so is said. “in stock: yes”, “no” or “40 g” stands in a dye's record.)";
+
+void add_near(CLI::App& program, Typed& typed, const std::string& records) {
+    CLI::App& find = add_command(program, "near", "Show which dyes come nearest to one, and what speaks for each");
+    add_folder(find, typed.folder, records);
+    find.add_option("DYE", typed.dye, "the dye to stand in for: its id, code or name")->option_text(" ");
+    find.add_option("--depth", typed.depth, "compare at this depth of it; at all if not given")->option_text("2%");
+    find.add_option("--base", typed.base, "compare on this base; on all if not given")->option_text("NAME");
+    find.add_flag("--holds-together", typed.wishes.holds_together, "only dyes that are known not to break");
+    find.add_option("--speckles", typed.speckles, "only dyes that speckle so or better")
+        ->option_text("clean|soft|hazy|blotchy");
+    find.add_flag("--in-stock", typed.wishes.in_stock, "only dyes that are in stock and not discontinued");
+    find.add_option("--line", typed.wishes.line, "only dyes of this line")->option_text("NAME");
+    find.add_option("--class", typed.wishes.dye_class, "only dyes of this class")->option_text("NAME");
+    find.add_option("--most", typed.most, "show so many; 5 if not given")->option_text("N");
+    find.footer(std::string{near_examples});
+}
+
 void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
     add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
@@ -157,6 +186,7 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_date(lot, typed.date);
 
     add_folder(add_command(program, "compare", "Show how far lots of one colourway differ"), typed.folder, records);
+    add_near(program, typed, records);
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
     CLI::App& stocks = add_command(program, "stocks", "Show the papers and label sheets there are");
@@ -375,6 +405,45 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
     return Command{facts};
 }
 
+// "2%" or "2 %".
+std::optional<Percent> depth_of(const std::string& text) {
+    const std::string_view whole = trimmed(text);
+    if (!whole.ends_with('%')) return std::nullopt;
+    const auto number = parse_decimal(trimmed(whole.substr(0, whole.size() - 1)));
+    return number && *number > 0 ? std::optional{percent(*number)} : std::nullopt;
+}
+
+std::optional<std::string> take_speckles(const std::string& text, Wishes& wishes) {
+    if (text.empty()) return std::nullopt;
+    constexpr std::array known = {std::pair{"clean", SpeckleGrade::clean}, std::pair{"soft", SpeckleGrade::soft},
+                                  std::pair{"hazy", SpeckleGrade::hazy}, std::pair{"blotchy", SpeckleGrade::blotchy}};
+    for (const auto& [name, grade] : known) {
+        if (lower_case(text) == name) wishes.speckles = grade;
+    }
+    if (wishes.speckles) return std::nullopt;
+    return "--speckles takes clean, soft, hazy or blotchy, not " + in_quotes(text);
+}
+
+std::variant<Command, Answer, Misuse> read_near(const Typed& typed) {
+    const std::string name = "near";
+    if (typed.folder.empty() || typed.dye.empty())
+        return misuse(name, "near needs your folder and a dye: dyeleaf near my-studio sloe");
+    FindSubstitutes find{typed.folder, typed.dye};
+    if (!typed.depth.empty()) {
+        find.depth = depth_of(typed.depth);
+        if (!find.depth)
+            return misuse(name, "--depth takes a depth with its %, such as 0.5%, not " + in_quotes(typed.depth));
+    }
+    if (!typed.base.empty()) find.base = typed.base;
+    find.wishes = typed.wishes;
+    if (const auto complaint = take_speckles(typed.speckles, find.wishes)) return misuse(name, *complaint);
+    constexpr Range most_range = {1, 1000};
+    const auto most = whole(typed.most, most_range);
+    if (!most) return misuse(name, not_whole("--most", typed.most, most_range));
+    find.most = *most;
+    return Command{std::move(find)};
+}
+
 std::variant<Command, Answer, Misuse> read_stocks(const Typed& typed) {
     ShowStocks stocks;
     if (!typed.folder.empty()) stocks.folder = typed.folder;
@@ -390,6 +459,7 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (name == "proof") return read_proof(typed);
     if (name == "measure") return read_measure(typed);
     if (name == "facts") return read_facts(typed);
+    if (name == "near") return read_near(typed);
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};
     if (name == "layouts") return Command{ShowLayouts{folder}};

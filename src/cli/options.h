@@ -3,6 +3,7 @@
 
 #include "base/date.h"
 #include "base/ink.h"
+#include "facts/substitutes.h"
 #include "records/records.h"
 
 #include <filesystem>
@@ -82,6 +83,14 @@ struct NextLot {
 struct CompareLots {
     std::filesystem::path folder;
 };
+struct FindSubstitutes {
+    std::filesystem::path folder;
+    std::string dye;                      // its id, code or name
+    std::optional<Percent> depth = {};    // none: all that it was swatched at
+    std::optional<std::string> base = {}; // its id, code or name; none: all
+    Wishes wishes = {};
+    int most = 5; // 1 to 1000
+};
 struct ShowLayouts {
     std::optional<std::filesystem::path> folder;
 };
@@ -90,7 +99,7 @@ struct ShowStocks {
     std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
 using Command = std::variant<NewFolder, CheckFolder, Render, MeasurePrinter, ShowProof, ListFolder, ShowFacts, NextLot,
-                             CompareLots, ShowLayouts, ShowStocks>;
+                             CompareLots, FindSubstitutes, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

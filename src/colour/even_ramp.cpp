@@ -83,10 +83,12 @@ int shades_in(const Plan& plan) {
                            [](int sum, const Flight& flight) { return sum + flight.steps; });
 }
 
-// The smaller the better: even steps first, then about the usual number of them.
+// The smaller the better: even steps first, then recorded shades among them and about the usual number of all.
 double unevenness(const Plan& plan) {
     const auto [least, greatest] = std::ranges::minmax(plan, {}, &Flight::step);
-    return std::log(greatest.step / least.step) + 0.1 * std::abs(shades_in(plan) - usual_shades);
+    const std::size_t left_out = plan.back().last - plan.size();
+    return std::log(greatest.step / least.step) + 0.5 * static_cast<double>(left_out) +
+           0.1 * std::abs(shades_in(plan) - usual_shades);
 }
 
 // Empty where even the whole way is hardly a step.

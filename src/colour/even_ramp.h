@@ -15,9 +15,10 @@ struct RampShade {
 
 // Five to nine of them where the shades differ enough: steps are at least 2 in ΔE00, below which the eye, and the
 // estimate, tell little (common practice). Recorded shades stand among them as they are, save those that lie too near
-// to others to keep the steps even; the depths of the rest have two significant figures, as a scale can weigh them, and
-// lie strictly between the depths beside them. Empty where nothing is estimated: shades that hardly differ, or that are
-// many enough. `recorded` as ShadeCurve requires it; fewer than two give nothing.
+// to others to keep the steps even; the depths of the rest have two significant figures, as a scale can weigh them,
+// which costs a little evenness, and lie strictly between the depths beside them. Empty where nothing is estimated:
+// shades that hardly differ, or that are many enough. `recorded` as ShadeCurve requires it; fewer than two give
+// nothing.
 std::vector<RampShade> even_ramp(const std::vector<Shade>& recorded);
 
 } // namespace dyeleaf

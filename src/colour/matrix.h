@@ -24,4 +24,19 @@ constexpr Matrix operator*(const Matrix& a, const Matrix& b) {
     return result;
 }
 
+// Requires: one that can be inverted.
+constexpr Matrix inverse(const Matrix& m) {
+    const auto minor = [&](std::size_t row, std::size_t column) {
+        const std::size_t r1 = (row + 1) % 3, r2 = (row + 2) % 3, c1 = (column + 1) % 3, c2 = (column + 2) % 3;
+        return m[r1][c1] * m[r2][c2] - m[r1][c2] * m[r2][c1];
+    };
+    const double determinant = m[0][0] * minor(0, 0) + m[0][1] * minor(0, 1) + m[0][2] * minor(0, 2);
+    Matrix result{};
+    for (std::size_t row = 0; row < 3; ++row) {
+        for (std::size_t column = 0; column < 3; ++column)
+            result[column][row] = minor(row, column) / determinant;
+    }
+    return result;
+}
+
 } // namespace dyeleaf

@@ -5,6 +5,7 @@
 #include "base/quantity.h"
 #include "colour/monotone_curve.h"
 
+#include <array>
 #include <vector>
 
 namespace dyeleaf {
@@ -26,7 +27,7 @@ class ShadeCurve {
     [[nodiscard]] Lab at(Percent depth) const;
 
   private:
-    MonotoneCurve long_, medium_, short_; // by wavelength
+    std::array<MonotoneCurve, 3> bands_; // of long, medium and short waves
 };
 
 } // namespace dyeleaf

@@ -2,7 +2,6 @@
 #pragma once
 
 #include "base/colour.h"
-#include "colour/matrix.h"
 
 namespace dyeleaf {
 
@@ -21,11 +20,7 @@ constexpr Xyz white_at(double x, double y) {
 constexpr Xyz white_d50 = white_at(0.3457, 0.3585);
 constexpr Xyz white_d65 = white_at(0.3127, 0.3290);
 
-// Bradford's sharpened cone responses, of long, medium and short waves (ICC.1 annex E), and the way back.
-Triple cone_responses(Xyz colour);
-Xyz from_cone_responses(const Triple& responses);
-
-// What looks under the white `to` as `colour` does under `from`, by these responses.
+// What looks under the white `to` as `colour` does under `from`: Bradford's cone responses, as in ICC.1 annex E.
 Xyz adapted(Xyz colour, Xyz from, Xyz to);
 
 // CIELAB relative to D50 and XYZ relative to D50 (CIE 15:2004, 8.2.1). Use `adapted` for other whites.

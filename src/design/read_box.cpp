@@ -83,7 +83,7 @@ Table read_table(const Node& node, Fields& fields, const BoxContext& context) {
     return table;
 }
 
-TextStyle read_text_style(Fields& fields, const BoxContext& context) {
+TextStyle read_letters(Fields& fields, const BoxContext& context) {
     TextStyle style;
     if (const Node* node = fields.take("style")) {
         style = read_style(*node, context.styles);
@@ -92,6 +92,11 @@ TextStyle read_text_style(Fields& fields, const BoxContext& context) {
     }
     if (style.font.family.empty() && !context.styles.families.empty())
         style.font.family = context.styles.families.front();
+    return style;
+}
+
+TextStyle read_text_style(Fields& fields, const BoxContext& context) {
+    TextStyle style = read_letters(fields, context);
     if (const Node* align = fields.take("align")) {
         style.align =
             read_choice<TextAlign>(
@@ -173,6 +178,7 @@ SwatchBox read_swatch(const Node& node, Fields& fields, const BoxContext& contex
         find_fact(*name, node.spot, {FactKind::patch}, context);
     }
     swatch.holds = read_holds(fields.take("holds"), context);
+    swatch.style = read_letters(fields, context);
     return swatch;
 }
 

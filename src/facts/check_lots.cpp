@@ -87,15 +87,21 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
 
 void check_differences(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
     for (const LotDifference& one : lot_differences(records)) {
-        if (one.later != &lot || !one.is_measured) continue;
-        const std::string which = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
-                                  " of the same colourway differ";
+        if (one.later != &lot || one.match == LotMatch::uncertain) continue;
+        const std::string both = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
+                                 " of the same colourway ";
         const std::string by = " (ΔE00 " + fixed(one.delta_e_2000, 1) + ")";
-        if (one.match == LotMatch::too_much) {
-            diagnostics.warning(lot.spot, which + " too much for one name" + by,
+        if (!one.is_measured) {
+            if (lot.alternate && one.earlier->alternate) continue; // she has looked
+            diagnostics.warning(
+                lot.spot, both + "seem to differ visibly by photograph or eye" + by,
+                "compare the yarn by eye in daylight; then write “alternate: yes” or “alternate: no” in "
+                "both");
+        } else if (one.match == LotMatch::too_much) {
+            diagnostics.warning(lot.spot, both + "differ too much for one name" + by,
                                 "give one of them another colourway, or look at both colours again");
         } else if (one.match == LotMatch::visible && (lot.alternate == false || one.earlier->alternate == false)) {
-            diagnostics.warning(lot.spot, which + " visibly" + by + ", and a tag of theirs does not say so",
+            diagnostics.warning(lot.spot, both + "differ visibly" + by + ", and a tag of theirs does not say so",
                                 "delete “alternate: no”, and the tags ask to alternate skeins");
         }
     }

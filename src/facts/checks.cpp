@@ -1,6 +1,8 @@
 #include "facts/checks.h"
 
+#include "base/number.h"
 #include "base/plain_figures.h"
+#include "colour/difference.h"
 #include "colour/spaces.h"
 #include "facts/check_care.h"
 #include "facts/check_days.h"
@@ -9,20 +11,28 @@
 #include "facts/check_lots.h"
 #include "facts/check_mix.h"
 #include "facts/check_recipe.h"
+#include "facts/check_shades.h"
 #include "facts/check_yarn.h"
 #include "facts/swatches.h"
-
-#include <variant>
 
 namespace dyeleaf {
 
 namespace {
 
+// A colour beyond print is marked on paper. One as far beyond it as this (ΔE00) is rather a slip in its figures: the
+// printed patch would be another colour (our own figure).
+constexpr double far_beyond_print = 10;
+
 void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
                   Diagnostics& diagnostics) {
-    if (!colour || std::holds_alternative<Rgb>(colour->value) || to_rgb(lab_of(colour->value)).in_gamut) return;
-    diagnostics.warning(colour->spot, "the colour of " + whose + " is stronger than a screen or printer can show",
-                        "the nearest one is printed; lay real yarn beside it");
+    if (!colour || !is_beyond_print(colour->value)) return;
+    const double beyond = delta_e_2000(lab_of(colour->value), to_lab(rgb_of(colour->value)));
+    if (beyond <= far_beyond_print) return;
+    diagnostics.warning(colour->spot,
+                        "the colour of " + whose + " is far stronger than a screen or printer can show (ΔE00 " +
+                            fixed(beyond, 1) + ")",
+                        "look at its figures again; if they are right, the nearest colour is printed with a mark, and "
+                        "only the yarn shows it");
 }
 
 } // namespace
@@ -30,6 +40,7 @@ void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const st
 void check_dye(const Records& records, const Dye& dye, const Date& today, Diagnostics& diagnostics) {
     check_days(dye, today, diagnostics);
     check_hazards(dye, diagnostics);
+    check_shades(records, dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
         check_colour(swatch.colour,
                      dye.name + " at " + plain(swatch.depth) + " on " + records.base(swatch.base.value).name,

@@ -92,6 +92,9 @@ std::vector<FactRow> identity_rows() {
                   [](const DyeView& v, const Manner& m) { return status_words(m.language, v.dye->status); },
                   {"", "from “status”", ""}),
         Row::text("dye.status.note", "the dyer's note on that", [](const DyeView& v) { return v.dye->status_note; }),
+        Row::text("dye.in_stock", "whether there is any, or how much",
+                  [](const DyeView& v, const Manner& m) { return in_stock_words(m.language, *v.dye); },
+                  {"", "from “in stock”", ""}),
         Row::text("dye.replaced_by", "what to use instead", replacement,
                   {"", "name and code of the dye that “replaced by” means", ""}),
         Row::text("dye.family", "the family of its deepest colour: pink, red …",
@@ -100,7 +103,8 @@ std::vector<FactRow> identity_rows() {
                       if (!colour) return std::nullopt;
                       return words(m.language, hue_family(*colour));
                   },
-                  {"", "by the hue angle of the deepest recorded colour in CIELAB, D50", "families by eye, our own"}),
+                  {"", "by the hue of the deepest recorded colour in Oklab; grey below a chroma of 10 in CIELAB",
+                   "CSS Color 4 (Oklab); families by eye, our own"}),
         Row::text("dye.notes", "the dyer's notes", [](const DyeView& v) { return v.dye->notes; }),
     });
 }
@@ -110,6 +114,17 @@ std::vector<FactRow> behaviour_rows() {
         Row::text("dye.fluorescent", "there only if it is fluorescent",
                   [](const DyeView& v, const Manner& m) { return fluorescent_words(m.language, *v.dye); },
                   {"", "from “fluorescent”", ""}),
+        Row::text("dye.beyond_print", "there only if one of its swatches is stronger than print can show",
+                  [](const DyeView& v, const Manner& m) {
+                      return only_if(m.language, is_beyond_print(*v.dye), "dye.beyond print");
+                  },
+                  {"", "a recorded colour lies outside sRGB and its dye is not fluorescent", "CSS Color 4"}),
+        Row::text("dye.only_yarn", "there only if none but the yarn shows its colour: fluorescent, or beyond print",
+                  [](const DyeView& v, const Manner& m) {
+                      const bool is_so = v.dye->fluorescent == true || is_beyond_print(*v.dye);
+                      return only_if(m.language, is_so, "dye.only yarn");
+                  },
+                  {"", "from “fluorescent” and its colours", ""}),
         Row::text("dye.bleeds", "there only if it bleeds",
                   [](const DyeView& v, const Manner& m) { return bleeding_words(m.language, *v.dye); },
                   {"", "from “bleeds”", ""}),

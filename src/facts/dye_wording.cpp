@@ -66,6 +66,14 @@ std::optional<std::string> status_words(const Language& language, DyeStatus stat
     return std::nullopt;
 }
 
+std::optional<std::string> in_stock_words(const Language& language, const Dye& dye) {
+    if (!dye.in_stock) return std::nullopt;
+    if (const auto* mass = std::get_if<Mass>(&*dye.in_stock); mass != nullptr && *mass > grams(0))
+        return language.say("dye.so much in stock", {{"amount", mass_words(language, *mass)}});
+    const auto* any = std::get_if<bool>(&*dye.in_stock);
+    return language.say(any != nullptr && *any ? "dye.in stock" : "dye.none in stock");
+}
+
 std::optional<std::string> fluorescent_words(const Language& language, const Dye& dye) {
     return only_if(language, dye.fluorescent == true, "dye.fluorescent");
 }

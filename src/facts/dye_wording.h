@@ -19,6 +19,8 @@ std::string breaking_words(const Language& language, const Dye& dye);
 std::string words(const Language& language, SpeckleGrade grade);                            // "clean"
 std::string speckle_words(const Language& language, const std::optional<Speckle>& speckle); // "Clean speckles, 2.5 mm"
 std::optional<std::string> status_words(const Language& language, DyeStatus status); // nothing while it is current
+// "in stock", "none in stock", "40 g in stock"; nothing where it is not recorded.
+std::optional<std::string> in_stock_words(const Language& language, const Dye& dye);
 // What to beware of, each only where the record says so.
 std::optional<std::string> fluorescent_words(const Language& language, const Dye& dye);
 std::optional<std::string> bleeding_words(const Language& language, const Dye& dye);

@@ -28,8 +28,10 @@ struct Patch {
         not_printable, // fluorescent: no ink shows it
     };
     Kind kind = Kind::not_recorded;
-    Rgb colour{};            // where kind is recorded, estimated, or not_printable with a nearest tint
-    std::string description; // for readers who cannot see it: "Sloe at 0.5 % on Plain Sock"
+    Rgb colour{};              // where kind is recorded, estimated, or not_printable with a nearest tint
+    std::string description;   // for readers who cannot see it: "Sloe at 0.5 % on Plain Sock"
+    std::string code = {};     // of the dye or lot that it is a colour of; empty: of nothing that has one
+    bool beyond_print = false; // the true colour is stronger: this is the nearest one that sRGB has
 };
 
 // A drawing that the program knows, by its key: "care/wash 30 gentle", "ghs/GHS07".

@@ -13,9 +13,9 @@ namespace dyeleaf {
 
 inline const Derivation from_even_ramp = {"",
                                           "recorded depths and, in even steps of ΔE00, estimated ones between: K/S of "
-                                          "three bands (Bradford’s cone responses) as "
+                                          "three bands (the cone responses of CAT16) as "
                                           "a monotone curve over depth, both in logarithms",
-                                          "Kubelka and Munk 1931; Fritsch and Carlson 1980"};
+                                          "Kubelka and Munk 1931; CIE 248:2022; Fritsch and Carlson 1980"};
 
 struct ShadeView {
     DyeView of;

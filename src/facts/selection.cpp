@@ -72,6 +72,31 @@ template <class Record> std::vector<std::string> ids(const std::vector<Record>& 
     return result;
 }
 
+template <class Record>
+const Record* find_one(const std::vector<Record>& records, const std::string& wanted, const std::string& what,
+                       const std::function<std::string(const Record&)>& described, Diagnostics& diagnostics) {
+    const Namings<Record> namings = {
+        has_id<Record>, [](const Record& record, const std::string& name) { return is_named(record.code, name); },
+        [](const Record& record, const std::string& name) { return is_named(record.name, name); }};
+    const std::vector<std::size_t> found = meant(records, wanted, namings);
+    if (found.size() == 1) return &records[found.front()];
+    std::vector<std::string> known;
+    if (found.empty()) {
+        known = ids(records);
+        for (const Record& record : records) {
+            add_once(known, record.code);
+            add_once(known, record.name);
+        }
+        diagnostics.error({}, "there is no " + what + " " + in_quotes(wanted), suggest(wanted, known));
+        return nullptr;
+    }
+    for (const std::size_t i : found)
+        known.push_back(in_quotes(records[i].id.value) + " for " + described(records[i]));
+    diagnostics.error({}, std::to_string(found.size()) + " " + what + "s are called " + in_quotes(wanted),
+                      "say which by its id: " + joined(known, ", "));
+    return nullptr;
+}
+
 // --- dyes, and jars by the dyes in them ---
 
 bool has_code_or_line(const Dye& dye, const std::string& selector) {
@@ -186,6 +211,18 @@ std::vector<const Lot*> select_lots(const Records& records, const Selection& sel
 
 std::vector<const Base*> select_bases(const Records& records, const Selection& selection, Diagnostics& diagnostics) {
     return select(records.bases, selection, {has_id<Base>}, "base", ids(records.bases), diagnostics);
+}
+
+const Dye* find_dye(const Records& records, const std::string& wanted, Diagnostics& diagnostics) {
+    return find_one<Dye>(
+        records.dyes, wanted, "dye", [](const Dye& dye) { return dye.name + " (" + dye.code + ", " + dye.line + ")"; },
+        diagnostics);
+}
+
+const Base* find_base(const Records& records, const std::string& wanted, Diagnostics& diagnostics) {
+    return find_one<Base>(
+        records.bases, wanted, "base", [](const Base& base) { return base.name + " (" + base.code + ")"; },
+        diagnostics);
 }
 
 std::vector<Skein> select_skeins(const Records& records, const Selection& selection, Diagnostics& diagnostics) {

@@ -6,6 +6,7 @@
 #include "facts/items.h"
 #include "records/records.h"
 
+#include <string>
 #include <vector>
 
 namespace dyeleaf {
@@ -14,6 +15,11 @@ std::vector<const Dye*> select_dyes(const Records& records, const Selection& sel
 std::vector<const Jar*> select_jars(const Records& records, const Selection& selection, Diagnostics& diagnostics);
 std::vector<const Lot*> select_lots(const Records& records, const Selection& selection, Diagnostics& diagnostics);
 std::vector<const Base*> select_bases(const Records& records, const Selection& selection, Diagnostics& diagnostics);
+
+// The one dye or base that is meant: by its id, else its code, else its name. None, or several of one name, is an
+// error.
+const Dye* find_dye(const Records& records, const std::string& wanted, Diagnostics& diagnostics);
+const Base* find_base(const Records& records, const std::string& wanted, Diagnostics& diagnostics);
 
 struct Skein {
     const Lot* lot = nullptr;

@@ -40,11 +40,21 @@ std::string at_depth(const Language& language, const Records& records, const Dye
 Patch patch_of(const Language& language, const std::optional<Sourced<RecordedColour>>& colour, ColourSource source,
                std::string description) {
     if (!colour) return {Patch::Kind::not_recorded, paper, with_note(language, description, "dye.no colour")};
-    const Rgb rgb = rgb_of(colour->value);
+    Patch patch{Patch::Kind::recorded, rgb_of(colour->value), std::move(description)};
     if (source == ColourSource::photo) {
-        return {Patch::Kind::estimated, rgb, with_note(language, description, "dye.from a photo")};
+        patch.kind = Patch::Kind::estimated;
+        patch.description = with_note(language, patch.description, "dye.from a photo");
     }
-    return {Patch::Kind::recorded, rgb, std::move(description)};
+    if (is_beyond_print(colour->value)) {
+        patch.beyond_print = true;
+        patch.description = with_note(language, patch.description, "dye.beyond print patch");
+    }
+    return patch;
+}
+
+Patch with_code(Patch patch, const std::string& code) {
+    patch.code = code;
+    return patch;
 }
 
 } // namespace
@@ -58,6 +68,15 @@ Lab lab_of(const RecordedColour& colour) {
 Rgb rgb_of(const RecordedColour& colour) {
     const auto* rgb = std::get_if<Rgb>(&colour);
     return rgb != nullptr ? *rgb : to_rgb(lab_of(colour)).colour;
+}
+
+bool is_beyond_print(const RecordedColour& colour) {
+    return !std::holds_alternative<Rgb>(colour) && !to_rgb(lab_of(colour)).in_gamut;
+}
+
+bool is_beyond_print(const Dye& dye) {
+    const auto is_beyond = [](const Swatch& swatch) { return swatch.colour && is_beyond_print(swatch.colour->value); };
+    return dye.fluorescent != true && std::ranges::any_of(dye.swatches, is_beyond);
 }
 
 std::vector<std::string> swatched_bases(const Dye& dye) {
@@ -147,7 +166,7 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
         const Rgb tint = swatch.colour ? rgb_of(swatch.colour->value) : paper;
         return {Patch::Kind::not_printable, tint, with_note(language, description, "dye.fluorescent patch")};
     }
-    return patch_of(language, swatch.colour, swatch.colour_source, std::move(description));
+    return with_code(patch_of(language, swatch.colour, swatch.colour_source, std::move(description)), dye.code);
 }
 
 Patch patch_at(const Language& language, const Records& records, const Dye& dye, Percent depth,
@@ -178,9 +197,9 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
 }
 
 Patch patch_of(const Language& language, const Records& records, const Lot& lot) {
-    return patch_of(
-        language, lot.colour, lot.colour_source,
-        language.say("yarn.on base", {{"colourway", lot.colourway}, {"base", records.base(lot.base.value).name}}));
+    std::string description =
+        language.say("yarn.on base", {{"colourway", lot.colourway}, {"base", records.base(lot.base.value).name}});
+    return with_code(patch_of(language, lot.colour, lot.colour_source, std::move(description)), lot.id.value);
 }
 
 } // namespace dyeleaf

@@ -14,6 +14,10 @@ namespace dyeleaf {
 // Of a photograph, what was read; requires that read_pictures has looked into it.
 Lab lab_of(const RecordedColour& colour);
 Rgb rgb_of(const RecordedColour& colour);
+// Whether it is stronger than sRGB can show.
+bool is_beyond_print(const RecordedColour& colour);
+// Whether that is so of one of its swatches; never of a fluorescent dye, which does not print at all.
+bool is_beyond_print(const Dye& dye);
 
 using Swatches = std::vector<const Swatch*>;
 

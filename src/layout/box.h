@@ -41,6 +41,8 @@ struct Words {
 struct PatchBox {
     Patch patch;
     std::vector<FilledBox> children; // stacked on the colour
+    TextStyle style;                 // of its code
+    bool carries_code = false;       // it is hardly told from another one on the label
 };
 struct SymbolMark {
     Symbol symbol;

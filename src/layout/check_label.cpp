@@ -48,6 +48,8 @@ class LabelCheck {
         for (const Misfit& misfit : placement_.misfits)
             note(misfit);
         note_missing_characters();
+        for (const BareTwin& twin : placement_.bare_twins)
+            note(twin);
         for (std::size_t i = 0; i < placement_.zones.size(); ++i) {
             const Zone& zone = placement_.zones[i];
             if (!is_text(zone)) continue;
@@ -86,6 +88,20 @@ class LabelCheck {
                                " is too small for its cautions" + by,
                            "cautions never shrink and are never left out: choose a larger label (dyeleaf layouts lists "
                            "them), or a larger jar");
+    }
+
+    // Words that name it close by are as good.
+    void note(const BareTwin& twin) {
+        const Rect near_by = grown(twin.rect, mm(3));
+        const bool is_named = std::ranges::any_of(placement_.zones, [&](const Zone& zone) {
+            return zone.kind == Zone::Kind::words && overlap(zone, near_by) &&
+                   zone.text.find(twin.code) != std::string::npos;
+        });
+        if (is_named) return;
+        note(false, twin.box,
+             "the patch of " + in_quotes(twin.code) +
+                 " is too small for its code, and another colour here is hardly to be told from it",
+             "give the patch more room in the layout, or place the code beside it");
     }
 
     void note(const Misfit& misfit) {

@@ -125,7 +125,7 @@ std::optional<FilledKind> fill_patch(const SwatchBox& swatch, const Facts& facts
     const auto value = facts.find(swatch.patch);
     const auto* patch = value ? std::get_if<Patch>(&*value) : nullptr;
     if (patch == nullptr) return std::nullopt;
-    return PatchBox{*patch, fill_all(swatch.holds, facts)};
+    return PatchBox{*patch, fill_all(swatch.holds, facts), swatch.style};
 }
 
 std::optional<FilledKind> fill_symbol(const SymbolBox& box, const Facts& facts) {

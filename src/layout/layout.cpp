@@ -5,6 +5,7 @@
 #include "layout/check_label.h"
 #include "layout/check_play.h"
 #include "layout/fill.h"
+#include "layout/look_alikes.h"
 #include "layout/marks.h"
 #include "layout/place.h"
 #include "layout/sharpness.h"
@@ -123,8 +124,9 @@ std::shared_ptr<const DisplayList> place_side(const Design& design, const Box& r
             forbid(edge_strip(design.overlap->edge, depth, size), "the strip that is stuck over");
         }
     }
-    const auto filled = fill(root, item.facts);
+    auto filled = fill(root, item.facts);
     if (!filled) return list;
+    mark_look_alikes(*filled);
     Placement placement = best_placement(*filled, size, design.shape, typesetter, item.facts.ink());
     check_label(design, item, size, placement, forbidden, diagnostics);
     check_sharpness(placement, diagnostics);

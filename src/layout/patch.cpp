@@ -21,6 +21,25 @@ bool fades_into_paper(Rgb colour) {
     return contrast_ratio(colour, paper) < 1.25;
 }
 
+// Dark enough to be taken for black ink, which on paper is no darker: less than 1.6 to 1 in contrast, L* of about 20
+// (common practice).
+bool fades_into_black(Rgb colour) {
+    return contrast_ratio(colour, Rgb{}) < 1.6;
+}
+
+// A cross of two strokes, in the upper right corner.
+Rect plus_place(Rect rect) {
+    const Length arm = smaller(larger(smaller(rect.size.width, rect.size.height) * 0.28, mm(0.9)), mm(1.8));
+    const Length inset = arm * 0.5;
+    return {{rect.right() - inset - arm, rect.top() + inset}, {arm, arm}};
+}
+
+// The square that the slant cuts through.
+Rect cut_corner_place(Rect rect) {
+    const Length cut = smaller(rect.size.width, rect.size.height) * 0.3;
+    return {{rect.right() - cut, rect.bottom() - cut}, {cut, cut}};
+}
+
 StrokePath edge(Rect rect, Length corner, std::vector<Length> dash = {}) {
     const Rect inside = grown(rect, hairline * -0.5);
     return {rounded_path(inside, corner), outline, hairline, std::move(dash)};
@@ -28,8 +47,8 @@ StrokePath edge(Rect rect, Length corner, std::vector<Length> dash = {}) {
 
 // Cut along the same slant whether or not the patch bleeds at that corner.
 Path cut_corner_path(Rect rect, Rect inked) {
-    const Length cut = smaller(rect.size.width, rect.size.height) * 0.3;
-    const Length slant = cut + (inked.right() - rect.right()) + (inked.bottom() - rect.bottom());
+    const Length slant =
+        cut_corner_place(rect).size.width + (inked.right() - rect.right()) + (inked.bottom() - rect.bottom());
     return {MoveTo{inked.origin},
             LineTo{{inked.right(), inked.top()}},
             LineTo{{inked.right(), inked.bottom() - slant}},
@@ -66,6 +85,7 @@ class Sample {
     [[nodiscard]] std::vector<DisplayItem> solid() const {
         std::vector<DisplayItem> items{FillPath{shape({}), colour_}};
         if (fades_into_paper(colour_)) items.emplace_back(outlined(outline));
+        if (fades_into_black(colour_)) items.emplace_back(keyline());
         return items;
     }
 
@@ -80,7 +100,29 @@ class Sample {
         return pattern(seen(colour_), mm(0.2) + mm(0.3) * depth);
     }
 
+    // On what the patch was drawn with, and clear of its pattern.
+    [[nodiscard]] std::vector<DisplayItem> plus(Rgb ground) const {
+        const Rect place = plus_place(rect_);
+        const Point middle = place.centre();
+        const Length line = larger(place.size.width * 0.17, mm(0.2));
+        const Path cross{MoveTo{{place.left(), middle.y}}, LineTo{{place.right(), middle.y}},
+                         MoveTo{{middle.x, place.top()}}, LineTo{{middle.x, place.bottom()}}};
+        return {FillPath{circle_path(middle, place.size.width * 0.75), ground},
+                StrokePath{cross, black_or_white_on(ground), line, {}}};
+    }
+
   private:
+    // Light enough to stand out from the patch, thick enough not to be filled with ink.
+    [[nodiscard]] StrokePath keyline() const {
+        constexpr Length inset = mm(0.55);
+        constexpr Rgb light{0.85, 0.85, 0.85};
+        const Rect inside = grown(rect_, -inset);
+        return {is_estimated_ ? cut_corner_path(inside, inside)
+                              : rounded_path(inside, larger(corner_ - inset, Length{})),
+                light,
+                pt(0.5),
+                {}};
+    }
     // With the patch's own corner at the origin moved by `by`.
     [[nodiscard]] Path shape(Point by) const {
         const Rect inked{inked_.origin - by, inked_.size};
@@ -110,12 +152,19 @@ class Sample {
 
 std::vector<DisplayItem> draw_sample(const Sample& sample, PatchDress dress) {
     std::vector<DisplayItem> items = dress.ink.sparing ? sample.outlines() : sample.solid();
-    if (!dress.is_bare) return items;
-    if (dress.ink.sparing) {
+    if (dress.is_bare && dress.ink.sparing) {
         items.insert(items.begin(), sample.pattern_on_paper());
-    } else if (dress.ink.mono) {
+    } else if (dress.is_bare && dress.ink.mono) {
         items.push_back(sample.pattern_in_mono());
     }
+    return items;
+}
+
+std::vector<DisplayItem> draw_colour(const Patch& patch, const Sample& sample, PatchDress dress) {
+    std::vector<DisplayItem> items = draw_sample(sample, dress);
+    if (!patch.beyond_print) return items;
+    for (DisplayItem& item : sample.plus(ground_of(patch, dress.ink)))
+        items.push_back(std::move(item));
     return items;
 }
 
@@ -124,7 +173,7 @@ std::vector<DisplayItem> draw_sample(const Sample& sample, PatchDress dress) {
 std::vector<DisplayItem> draw_patch(const Patch& patch, PatchDress dress, Rect rect, Rect inked, Length corner) {
     switch (patch.kind) {
     case Patch::Kind::recorded:
-    case Patch::Kind::estimated: return draw_sample({patch, rect, inked, corner}, dress);
+    case Patch::Kind::estimated: return draw_colour(patch, {patch, rect, inked, corner}, dress);
     case Patch::Kind::not_recorded: return {edge(rect, corner, {mm(0.9), mm(0.7)})};
     case Patch::Kind::not_printable:
         if (dress.ink.mono || dress.ink.sparing)
@@ -132,6 +181,13 @@ std::vector<DisplayItem> draw_patch(const Patch& patch, PatchDress dress, Rect r
         return {hatching(inked, corner, patch.colour), edge(inked, corner)};
     }
     return {};
+}
+
+std::vector<Rect> marks_on(const Patch& patch, Rect rect) {
+    std::vector<Rect> marks;
+    if (patch.beyond_print) marks.push_back(plus_place(rect));
+    if (patch.kind == Patch::Kind::estimated) marks.push_back(cut_corner_place(rect));
+    return marks;
 }
 
 Rgb ground_of(const Patch& patch, Ink ink) {

@@ -95,11 +95,11 @@ class Placer {
 
     // How far the result had come, to take back a try.
     struct Mark {
-        std::size_t items, zones, misfits, missing, pictures, boxes;
+        std::size_t items, zones, misfits, missing, pictures, bare_twins, boxes;
     };
     [[nodiscard]] Mark mark() const {
-        return {list_->items.size(),    result_.zones.size(),    result_.misfits.size(),
-                result_.missing.size(), result_.pictures.size(), result_.boxes.size()};
+        return {list_->items.size(),     result_.zones.size(),      result_.misfits.size(), result_.missing.size(),
+                result_.pictures.size(), result_.bare_twins.size(), result_.boxes.size()};
     }
     void go_back_to(const Mark& mark) {
         const auto cut = [](auto& list, std::size_t size) {
@@ -110,6 +110,7 @@ class Placer {
         cut(result_.misfits, mark.misfits);
         cut(result_.missing, mark.missing);
         cut(result_.pictures, mark.pictures);
+        cut(result_.bare_twins, mark.bare_twins);
         cut(result_.boxes, mark.boxes);
     }
 
@@ -427,6 +428,31 @@ class Placer {
         result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, patch.patch.description});
         context.ground = ground_of(patch.patch, ink_);
         place_stack(patch.children, box, rect, context);
+        if (patch.carries_code && patch.children.empty()) place_patch_code(patch, box, rect, context);
+    }
+
+    // In the middle of its patch, on one line and clear of the patch's marks, or not at all.
+    void place_patch_code(const PatchBox& patch, const Box& box, Rect rect, const Context& context) {
+        Words words{patch.patch.code, patch.style};
+        words.style.lines = 1;
+        words.style.align = TextAlign::centre;
+        const Rect room = shrunk(rect, {Length{}, mm(0.6), Length{}, mm(0.6)});
+        const SetWords set = set_words(words, room.size.width, trial_);
+        const Rect line{{room.left(), rect.centre().y - set.extent().height / 2},
+                        {room.size.width, set.extent().height}};
+        const Rect letters{{rect.centre().x - set.extent().width / 2, line.top()}, set.extent()};
+        const auto marks = marks_on(patch.patch, rect);
+        const bool is_clear = std::ranges::none_of(marks, [&](Rect mark) { return overlap(mark, letters); });
+        if (set.cut || set.paragraph->words_broken || !contains(rect, letters) || !is_clear) {
+            result_.bare_twins.push_back({&box, context.to_label.bounds(rect), words.text});
+            return;
+        }
+        note_words(words, box, set);
+        // Clear of the pattern, where there is one.
+        if (ink_.mono || ink_.sparing)
+            list_->items.emplace_back(FillPath{rect_path(grown(letters, mm(0.4))), *context.ground});
+        const Rect inked = ink_words(words, set, line, black_or_white_on(*context.ground), *list_);
+        result_.zones.push_back({Zone::Kind::words, context.to_label.bounds(inked), &box, words.text});
     }
 
     void place_rule(const Rule& rule, Rect rect) {

@@ -66,12 +66,20 @@ struct PlacedBox {
     Rect rect;
 };
 
+// A patch that is too small for the code that it should carry.
+struct BareTwin {
+    const Box* box = nullptr;
+    Rect rect; // on the label
+    std::string code;
+};
+
 struct Placement {
     DisplayList list;
     std::vector<Zone> zones;
     std::vector<Misfit> misfits;
     std::vector<MissingGlyph> missing;
     std::vector<PlacedPicture> pictures;
+    std::vector<BareTwin> bare_twins;
     std::vector<PlacedBox> boxes;
 };
 

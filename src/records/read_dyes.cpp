@@ -127,6 +127,16 @@ void read_behaviour(Fields& fields, Dye& dye) {
     dye.speckle = optional_field(fields, "speckle", read_speckle);
 }
 
+// `yes`, `no`, or how much there is.
+std::optional<InStock> read_stock(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+    if (node.text.find_first_of("0123456789") != std::string::npos) {
+        const auto mass = read_mass(node, what, {grams(0), grams(50000)}, diagnostics);
+        return mass ? std::optional<InStock>{*mass} : std::nullopt;
+    }
+    const auto answer = read_yes_no(node, what, diagnostics);
+    return answer ? std::optional<InStock>{*answer} : std::nullopt;
+}
+
 void read_supply(Fields& fields, Dye& dye) {
     dye.dye_class = optional_field(fields, "class", read_name);
     dye.product = optional_field(fields, "product", read_name);
@@ -139,6 +149,7 @@ void read_supply(Fields& fields, Dye& dye) {
     dye.status = optional_field(fields, "status", status).value_or(dye.status);
     dye.replaced_by = optional_field(fields, "replaced by", read_reference);
     dye.status_note = optional_field(fields, "status note", read_notes);
+    dye.in_stock = optional_field(fields, "in stock", read_stock);
     dye.hazards = optional_field(fields, "hazards", read_hazards);
     dye.precautions = optional_field(fields, "precautions", read_precautions);
     dye.bulk_density = optional_field(fields, "bulk density", read_bulk_density);

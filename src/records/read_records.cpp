@@ -74,6 +74,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "height",
     "holds",
     "id",
+    "in stock",
     "ingredients",
     "jar",
     "jars",

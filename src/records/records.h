@@ -46,6 +46,7 @@ enum class CareSource { mill, own_test };
 // pile then comes back with its last sheet on top where the order is reversed.
 enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
+using InStock = std::variant<bool, Mass>;      // some or none; or so much
 
 // From which difference (ΔE00, CIEDE2000) on two lots of one colourway are told apart. There is no standard for yarn
 // dyed by hand: these are common practice.
@@ -146,6 +147,7 @@ struct Dye {
     DyeStatus status = DyeStatus::current;
     std::optional<Id> replaced_by;
     std::optional<std::string> status_note;
+    std::optional<InStock> in_stock; // of its powder or liquid, apart from jars
     std::optional<bool> fluorescent;
     std::optional<bool> bleeds;
     std::optional<bool> crocks;

@@ -646,6 +646,16 @@ class Overviews(Commands):
         self.assertIn("not recorded, or not so here: skein.pot", result.stdout)
         self.assertNotIn("words.", result.stdout)
 
+    def test_facts_tells_estimated_shades_from_recorded_ones(self):
+        swatches = ('swatches: [{depth: 0.5 %, base: plain-sock, colour: "#8d7fa8"}, '
+                    '{depth: 2 %, base: plain-sock, colour: "#4c436f"}]')
+        folder = self.studio(RECORDS.replace("form: powder}", "form: powder, " + swatches + "}", 1))
+        shown = self.expect(ALL_WELL, "facts", folder, "sloe", *DAY).stdout
+        ramp = shown[shown.index("  dye.ramp "):]
+        self.assertRegex(ramp, r"shade\.patch +#8d7fa8, Sloe at 0\.5.% on Plain Sock\n")
+        self.assertRegex(ramp, r"shade\.patch +#\w{6}, Sloe at [0-9.]+.% on Plain Sock, estimated between swatches\n")
+        self.assertRegex(ramp, r"dye\.ramp\.note +cut corner: estimated, some swatches by eye or photo\n")
+
     def test_facts_of_what_is_not_there(self):
         result = self.expect(PROBLEMS, "facts", self.studio(), "sole", *DAY)
         self.assertEqual(result.stdout, "")
@@ -746,8 +756,8 @@ class CompareLots(Commands):
 Hedge in October on Plain Sock
   LOT     AND LOT  ΔE00  ΔE76  COLOURS
   26-120  26-121   1.0   1.0   measured      alike
-  26-120  26-122   7.7   8.0   not measured  differ visibly: tell the buyer, and alternate skeins where they meet
-  26-121  26-122   6.7   7.0   not measured  differ visibly: tell the buyer, and alternate skeins where they meet
+  26-120  26-122   7.7   8.0   not measured  seem to differ visibly: compare the yarn by eye in daylight
+  26-121  26-122   6.7   7.0   not measured  seem to differ visibly: compare the yarn by eye in daylight
 
 No colour is recorded of 26-117, so nothing is said of it.
 """,
@@ -756,8 +766,9 @@ No colour is recorded of 26-117, so nothing is said of it.
     def test_the_studio_says_what_is_too_much(self):
         self.studio(RECORDS.replace("market: none", "market: none, lots differ: {a little: 0.5, visibly: 0.9, too much: 7}") + self.MORE)
         shown = self.expect(ALL_WELL, "compare", "studio").stdout
-        self.assertEqual(1, shown.count("differ too much for one name"))
-        self.assertEqual(2, shown.count("differ visibly"))
+        self.assertEqual(1, shown.count("seem to differ too much for one name: compare the yarn by eye in daylight"))
+        self.assertEqual(1, shown.count("  differ visibly: tell the buyer, and alternate skeins where they meet"))
+        self.assertEqual(1, shown.count("seem to differ visibly"))
 
     def test_nothing_to_compare_is_said(self):
         self.studio()
@@ -767,6 +778,152 @@ No colour is recorded of 26-117, so nothing is said of it.
     def test_records_with_errors_are_not_compared(self):
         self.studio(RECORDS + self.MORE.replace("lab(50 0 0)", "lab(50 0)"))
         result = self.expect(PROBLEMS, "compare", "studio")
+        self.assertEqual("", result.stdout)
+        self.assertIn("nothing is compared before the errors are put right", result.stderr)
+
+
+class Substitutes(Commands):
+    DYES = """\
+  - id: dusk
+    name: Dusk
+    line: Fenlight acid
+    code: F-1
+    class: acid, levelling
+    hazards: [H317]
+    swatches:
+      - {depth: 1 %, base: plain-sock, colour: "lab(50 0 -20)", colour from: instrument}
+      - {depth: 2 %, base: plain-sock, colour: "lab(40 0 -24)", colour from: instrument}
+      - {depth: 2 %, base: fell-dk}
+  - id: mole
+    name: Mole
+    line: Tarnbeck milling
+    code: T-9
+    class: acid, milling
+    breaks into: []
+    speckle: {grade: soft}
+    hazards: [H317, H319]
+    in stock: 40 g
+    swatches:
+      - {depth: 0.8 %, base: plain-sock, colour: "lab(52 0 -20)", colour from: instrument}
+      - {depth: 2 %, base: plain-sock, colour: "lab(44 1.5 -24)", colour from: instrument}
+  - id: dusk-t
+    name: Dusk
+    line: Tarnbeck milling
+    code: T-4
+    class: acid, milling
+    status: discontinued
+    breaks into: [rust, lilac]
+    bleeds: yes
+    swatches:
+      - {depth: 1 %, base: plain-sock, colour: "lab(50.5 0 -20)", colour from: photo}
+  - id: ash
+    name: Ash
+    line: Fenlight acid
+    speckle: {grade: blotchy}
+    swatches:
+      - {depth: 4 %, base: plain-sock, colour: "lab(50 0 0)", colour from: instrument}
+"""
+    FELL = "  - {id: fell-dk, name: Fell DK, fibre: {wool: 100 %}, skein: {weight: 100 g, length: 210 m}, care: [hand wash, no bleach, no tumble, no iron, no dry clean]}\nlots:"
+
+    def setUp(self):
+        super().setUp()
+        self.studio(RECORDS.replace("bases:\n", self.DYES + "bases:\n").replace("lots:", self.FELL))
+
+    def near(self, *words, status=ALL_WELL):
+        return self.expect(status, "near", "studio", *words)
+
+    def test_it_ranks_what_was_dyed_alike_and_says_why(self):
+        result = self.near("F-1")
+        self.assertEqual("", result.stderr)
+        self.assertEqual(
+            result.stdout,
+            """\
+Nearest to Dusk (F-1, Fenlight acid) at 1 %, 2 % on Plain Sock
+     CODE  NAME  LINE              ΔE00  COLOURS                                            COMPARED AT
+  1  T-4   Dusk  Tarnbeck milling  0.5   not measured  not told apart by photograph or eye  1 % on Plain Sock
+     blue too
+     discontinued · another class: acid, milling · breaks into rust + lilac · speckle: not tried · bleeds · no hazard data on file
+  2  T-9   Mole  Tarnbeck milling  2.9   measured      differ a little                      0.8 % for 1 %, 2 % on Plain Sock
+     blue too · lighter · furthest off at 2 % on Plain Sock: 3.9
+     another class: acid, milling · does not break · soft speckles · hazards: with H319 · 40 g in stock
+
+Not comparable:
+  sloe  Sloe  Fenlight acid  never swatched
+  moss  Møss  Fenlight acid  never swatched
+  ash   Ash   Fenlight acid  not swatched at a like depth on Plain Sock
+
+ΔE00 is the mean where several swatches are compared; --depth and --base choose which.
+""",
+        )
+
+    def test_what_nobody_has_tried_passes_no_filter_and_is_counted(self):
+        shown = self.near("F-1", "--depth", "1 %", "--holds-together", "--speckles", "soft", "--in-stock").stdout
+        self.assertEqual(
+            shown,
+            """\
+Nearest to Dusk (F-1, Fenlight acid) at 1 % on Plain Sock
+     CODE  NAME  LINE              ΔE00  COLOURS          COMPARED AT
+  1  T-9   Mole  Tarnbeck milling  2.0   measured  alike  0.8 % for 1 % on Plain Sock
+     blue too · lighter
+     another class: acid, milling · does not break · soft speckles · hazards: with H319 · 40 g in stock
+
+Left out by --holds-together: 1 (breaks), 3 (nobody has tried)
+""",
+        )
+        shown = self.near("F-1", "--speckles", "clean").stdout
+        self.assertIn("Left out by --speckles: 2 (speckles worse than clean), 3 (nobody has tried)\n", shown)
+        self.assertIn("  none of your other dyes can be compared with it so\n", shown)
+        shown = self.near("F-1", "--in-stock").stdout
+        self.assertIn("Left out by --in-stock: 1 (discontinued or used up), 3 (stock not on record)\n", shown)
+        shown = self.near("F-1", "--line", "tarnbeck MILLING", "--class", "acid", "--most", "1").stdout
+        self.assertIn("Left out by --line: 3 (of another line)\n", shown)
+        self.assertIn("1 more is further off: --most 2 shows all\n", shown)
+
+    def test_slips_are_told_with_what_to_write(self):
+        for words, said in (
+            (["F-2"], "error: there is no dye “F-2”\n  help: did you mean “F-1”?\n"),
+            (
+                ["dusk "],
+                "error: there is no dye “dusk ”\n  help: did you mean “dusk”?\n",
+            ),
+            (
+                ["DUSK"],
+                "error: 2 dyes are called “DUSK”\n"
+                "  help: say which by its id: “dusk” for Dusk (F-1, Fenlight acid), “dusk-t” for Dusk (T-4, Tarnbeck milling)\n",
+            ),
+            (["mole", "--base", "plain sok"], "error: there is no base “plain sok”\n  help: did you mean “Plain Sock”?\n"),
+            (["mole", "--line", "Tarnbeck"], "error: there is no line “Tarnbeck”\n  help: did you mean “Tarnbeck milling”?\n"),
+            (["mole", "--class", "acit"], "error: there is no class of dyes “acit”\n"),
+            (
+                ["mole", "--depth", "1%"],
+                "error: Mole was never swatched at 1 %\n"
+                "  help: its swatches are: 0.8 % on Plain Sock, 2 % on Plain Sock\n",
+            ),
+            (["sloe"], "error: Sloe was never swatched\n"),
+            (["dusk", "--base", "Fell DK"], "error: no colour is recorded of Dusk on Fell DK, so nothing can be near it\n"),
+        ):
+            with self.subTest(words=words):
+                result = self.near(*words, status=PROBLEMS)
+                self.assertEqual("", result.stdout)
+                self.assertIn(said.split("\n")[0].removeprefix("error: "), result.stderr)
+                for line in said.splitlines():
+                    self.assertIn(line.strip().removeprefix("error: "), result.stderr)
+
+    def test_wrong_usage_says_what_to_type(self):
+        for words, said in (
+            (["near", "studio"], "near needs your folder and a dye: dyeleaf near my-studio sloe"),
+            (["near", "studio", "dusk", "--depth", "2"], "--depth takes a depth with its %, such as 0.5%, not “2”"),
+            (["near", "studio", "dusk", "--speckles", "fine"], "--speckles takes clean, soft, hazy or blotchy, not “fine”"),
+            (["near", "studio", "dusk", "--most", "0"], "--most takes a whole number from 1 to 1000"),
+            (["near", "studio", "dusk", "--hold-together"], "did you mean “--holds-together”?"),
+        ):
+            with self.subTest(words=words):
+                self.assertIn(said, self.expect(WRONG_USAGE, *words).stderr)
+
+    def test_records_with_errors_are_not_compared(self):
+        records = self.studio_folder() / "records.yaml"
+        records.write_text(records.read_text(encoding="utf-8").replace("in stock: 40 g", "in stock: some"), encoding="utf-8")
+        result = self.near("dusk", status=PROBLEMS)
         self.assertEqual("", result.stdout)
         self.assertIn("nothing is compared before the errors are put right", result.stderr)
 

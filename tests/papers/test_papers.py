@@ -181,7 +181,8 @@ class Papers(unittest.TestCase):
                 "Avoid breathing dust. Wear protective gloves.", "NOT FOOD", "Wear a dust mask", "Keep airtight",
                 "36 g", "Quillmoor Yarn Works",
             ],
-            "dye-card": ["F-308", "Fenlight acid", "Campion", "Plain Sock", "0.25 %", "25 mL", "Does not break", "card 1 of 43"],
+            "dye-card": ["F-308", "Fenlight acid", "Campion", "Plain Sock", "0.25 %", "25 mL", "Even steps on Plain Sock",
+                         "cut corner: estimated between swatches", "0.25 %", "0.35 %", "0.5 %", "Does not break", "card 1 of 43"],
         }
         for layout, expected in order.items():
             text = " ".join(plain_text(self.single[layout]).replace("\u00a0", " ").split())

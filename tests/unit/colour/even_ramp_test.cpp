@@ -49,7 +49,7 @@ TEST_CASE("two swatches make a ramp, one or none do not", "[colour]") {
     CHECK(ramp.size() == 7);
     CHECK(std::ranges::count(ramp, true, &RampShade::is_estimated) == 5);
     const auto [least, greatest] = std::ranges::minmax(steps(ramp));
-    CHECK(greatest / least < 1.25);
+    CHECK(greatest / least < 1.6); // 1.1 and 1.4 are round figures
     CHECK(even_ramp({pink[0]}).empty());
     CHECK(even_ramp({}).empty());
 }

@@ -62,32 +62,32 @@ Estimate in_cielab(Change scale, bool straight) {
     };
 }
 
-// K/S of three bands: linear sRGB.
-Estimate in_srgb(Change scale, bool straight, Change change, Change back) {
+// K/S of three bands, linear in XYZ.
+Estimate in_bands(const Matrix& bands, Change scale, bool straight, Change change, Change back) {
+    const Triple white = bands * Triple{white_d50.x, white_d50.y, white_d50.z};
     return [=](const Row& row, double depth) {
-        Triple result{};
+        Triple result = white;
         for (std::size_t i = 0; i < 3; ++i) {
-            result[i] = reflectance_of(std::max(0.0, back(along(row, depth, scale, straight, [=](const Swatched& one) {
-                                                    return change(absorption_ratio(linear_rgb(one.colour)[i]));
-                                                }))));
+            result[i] *= reflectance_of(std::max(
+                0.0, back(along(row, depth, scale, straight, [&](const Swatched& one) {
+                    const Xyz colour = to_xyz(one.colour);
+                    return change(absorption_ratio((bands * Triple{colour.x, colour.y, colour.z})[i] / white[i]));
+                }))));
         }
-        return lab_of_linear_rgb(result);
+        const Triple colour = inverse(bands) * result;
+        return to_lab(Xyz{colour[0], colour[1], colour[2]});
     };
 }
 
-// K/S of Bradford's cone responses.
-Estimate in_cones(Change scale, bool straight, Change change, Change back) {
-    return [=](const Row& row, double depth) {
-        Triple result = cone_responses(white_d50);
-        for (std::size_t i = 0; i < 3; ++i) {
-            const double white = result[i];
-            result[i] *= reflectance_of(
-                std::max(0.0, back(along(row, depth, scale, straight, [=](const Swatched& one) {
-                             return change(absorption_ratio(cone_responses(to_xyz(one.colour))[i] / white));
-                         }))));
-        }
-        return to_lab(from_cone_responses(result));
-    };
+// The program's bands, and others.
+constexpr Matrix cat16{
+    {{0.401288, 0.650173, -0.051461}, {-0.250268, 1.204414, 0.045854}, {-0.002079, 0.048952, 0.953127}}};
+constexpr Matrix bradford{{{0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}}};
+constexpr Matrix xyz{{{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}};
+Matrix linear_srgb() {
+    const Triple x = linear_rgb(to_lab(Xyz{1, 0, 0})), y = linear_rgb(to_lab(Xyz{0, 1, 0})),
+                 z = linear_rgb(to_lab(Xyz{0, 0, 1}));
+    return {{{x[0], y[0], z[0]}, {x[1], y[1], z[1]}, {x[2], y[2], z[2]}}};
 }
 
 // K/S of each wavelength.
@@ -141,13 +141,13 @@ std::vector<Method> measure() {
     std::vector<Method> methods{
         {"the program", by_the_program},
         {"by wavelength, the same way", by_wavelength(logarithm, false, log_k, k)},
-        {"cones, logarithms, straight", in_cones(logarithm, true, log_k, k)},
-        {"cones, K/S, monotone", in_cones(plain, false, plain, plain)},
-        {"cones, K/S, straight", in_cones(plain, true, plain, plain)},
-        {"by wavelength, K/S, monotone", by_wavelength(plain, false, plain, plain)},
-        {"by wavelength, K/S, straight", by_wavelength(plain, true, plain, plain)},
-        {"linear sRGB, as the program", in_srgb(logarithm, false, log_k, k)},
-        {"CIELAB, log of depth, monotone", in_cielab(logarithm, false)},
+        {"logarithms, straight", in_bands(cat16, logarithm, true, log_k, k)},
+        {"K/S over depth, monotone", in_bands(cat16, plain, false, plain, plain)},
+        {"K/S over depth, straight", in_bands(cat16, plain, true, plain, plain)},
+        {"Bradford's cones", in_bands(bradford, logarithm, false, log_k, k)},
+        {"XYZ", in_bands(xyz, logarithm, false, log_k, k)},
+        {"linear sRGB", in_bands(linear_srgb(), logarithm, false, log_k, k)},
+        {"CIELAB, logarithm, monotone", in_cielab(logarithm, false)},
         {"CIELAB, depth, straight", in_cielab(plain, true)},
     };
     Method again{"dyed and read again", {}};
@@ -185,7 +185,7 @@ TEST_CASE("simulated dyes are seen as their curves ask", "[colour]") {
     half.fill(0.5);
     CHECK(simulated::seen(half).lightness == Approx(76.0693).margin(1e-3)); // L* of Y = 0.5
     CHECK(std::abs(simulated::seen(half).a) < 1e-9);
-    const simulated::Dye dye{{{540, 40, 10}}, 5, 0.01, 0.4};
+    const simulated::Dye dye{{{540, 40, 10, 5}}, 0.01, 0.4};
     CHECK(simulated::within(simulated::measured(0.3, dye), dye) == Approx(0.3));
     CHECK(simulated::seen(simulated::dyed(simulated::yarns[2], dye, 2)).a > 30); // takes green away: pink
 }

@@ -69,27 +69,34 @@ struct Yarn {
 inline constexpr std::array yarns{Yarn{0.38, 0.78, 90}, Yarn{0.62, 0.82, 70}, Yarn{0.75, 0.88, 60},
                                   Yarn{0.25, 0.5, 150}};
 
+// Of one of the colourants in a dye: most are mixed from several, and each fills the fibre at its own pace (Langmuir).
 struct Absorption {
-    double centre, width, strength; // nm, nm, K/S for each per cent on the fibre
+    double centre, width; // nm
+    double strength;      // K/S for each per cent on the fibre
+    double saturation;    // per cent: what the fibre holds at most
 };
 
 struct Dye {
     std::vector<Absorption> absorptions;
-    double saturation;      // per cent: what the fibre holds at most (Langmuir)
     double surface, inside; // share reflected at the surface from without and from within (Saunderson)
 };
 
 inline Dye any_dye(Dice& dice) {
-    Dye dye;
-    const double strength = std::exp(dice.between(std::log(3.0), std::log(25.0)));
-    const int count = 1 + static_cast<int>(dice.between(0, 3));
-    for (int i = 0; i < count; ++i)
-        dye.absorptions.push_back({dice.between(400, 660), dice.between(22, 60), strength * dice.between(0.4, 1)});
-    if (dice.between(0, 1) < 0.25) dye.absorptions.push_back({520, 150, strength * 0.3}); // dull
-    dye.saturation = std::exp(dice.between(std::log(2.0), std::log(20.0)));
-    dye.surface = dice.between(0, 0.02);
-    dye.inside = dice.between(0.3, 0.6);
-    return dye;
+    const auto any_size = [&](double least, double greatest) {
+        return std::exp(dice.between(std::log(least), std::log(greatest)));
+    };
+    const double strength = any_size(3, 25);
+    const int colourants = 1 + static_cast<int>(dice.between(0, 3));
+    std::vector<Absorption> absorptions;
+    for (int i = 0; i < colourants; ++i) {
+        const double centre = dice.between(400, 660);
+        const double width = dice.between(22, 60);
+        const double share = dice.between(0.4, 1);
+        absorptions.push_back({centre, width, strength * share, any_size(2, 20)});
+    }
+    if (dice.between(0, 1) < 0.25) absorptions.push_back({520, 150, strength * 0.3, any_size(2, 20)}); // dull
+    const double surface = dice.between(0, 0.02);
+    return {std::move(absorptions), surface, dice.between(0.3, 0.6)};
 }
 
 // J. L. Saunderson, J. Opt. Soc. Am. 32, 1942: what is measured and what comes out of the layer itself.
@@ -102,15 +109,16 @@ inline double within(double measured, const Dye& dye) {
 }
 
 inline Curve dyed(const Yarn& yarn, const Dye& dye, double depth) {
-    const double on_fibre = depth / (1 + depth / dye.saturation);
     Curve curve{};
     for (std::size_t i = 0; i < bands; ++i) {
         const double nm = wavelength(i);
         const double r =
             within(yarn.at_400_nm + (yarn.at_most - yarn.at_400_nm) * (1 - std::exp((400 - nm) / yarn.rise)), dye);
         double k_over_s = (1 - r) * (1 - r) / (2 * r);
-        for (const auto& [centre, width, strength] : dye.absorptions)
+        for (const auto& [centre, width, strength, saturation] : dye.absorptions) {
+            const double on_fibre = depth / (1 + depth / saturation);
             k_over_s += on_fibre * strength * std::exp(-0.5 * (nm - centre) * (nm - centre) / (width * width));
+        }
         curve[i] = measured(1 + k_over_s - std::sqrt(k_over_s * k_over_s + 2 * k_over_s), dye);
     }
     return curve;

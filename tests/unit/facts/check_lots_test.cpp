@@ -1,4 +1,4 @@
-// What is warned of in sound lots, and in days: tests/cases/facts/lots.case.
+// What is warned of in sound lots, in days and in swatches: tests/cases/facts/lots.case and shades.case.
 #include "complaint_cases.h"
 #include "facts/checks.h"
 #include "project_folder.h"
@@ -18,13 +18,15 @@ void give_studio(std::vector<std::shared_ptr<const SourceFile>>& files) {
 
 } // namespace
 
-TEST_CASE("lots that would embarrass the dyer are warned of", "[facts]") {
-    const auto path = project_folder() / "tests/cases/facts/lots.case";
-    const std::size_t cases = run_cases(path, [](auto files, Diagnostics& diagnostics) {
-        give_studio(files);
-        const auto records = read_records(files, diagnostics);
-        REQUIRE(diagnostics.errors() == 0);
-        check_facts(records, today, diagnostics);
-    });
-    CHECK(cases >= 7);
+TEST_CASE("lots and swatches that would embarrass the dyer are warned of", "[facts]") {
+    std::size_t cases = 0;
+    for (const auto* file : {"lots.case", "shades.case"}) {
+        cases += run_cases(project_folder() / "tests/cases/facts" / file, [](auto files, Diagnostics& diagnostics) {
+            give_studio(files);
+            const auto records = read_records(files, diagnostics);
+            REQUIRE(diagnostics.errors() == 0);
+            check_facts(records, today, diagnostics);
+        });
+    }
+    CHECK(cases >= 12);
 }

@@ -221,11 +221,15 @@ TEST_CASE("rounding to the scale's step is a warning once it shows", "[facts]") 
     CHECK(found[0].message == "weighed in steps of 0.1 g, jar “sloe-shaker” holds 3 % dye instead of 2.8 %");
 }
 
-TEST_CASE("a colour that cannot be shown is a warning that names its swatch", "[facts]") {
+TEST_CASE("a colour that is nothing like what can be shown is a warning that names its swatch", "[facts]") {
     Records records = studio_records();
     records.dyes[0].swatches[0].colour = Sourced<RecordedColour>{Lab{50, -100, 0}, {}};
     const auto found = complaints(records, ItemKind::dyes);
     REQUIRE(found.size() == 1);
     CHECK(found[0].severity == Severity::warning);
-    CHECK(found[0].message == "the colour of Sloe at 2 % on Plain Sock is stronger than a screen or printer can show");
+    CHECK(found[0].message.starts_with(
+        "the colour of Sloe at 2 % on Plain Sock is far stronger than a screen or printer can show (ΔE00 "));
+    // A strong turquoise of acid dyes; its patch is marked, and that is enough.
+    records.dyes[0].swatches[0].colour = Sourced<RecordedColour>{Lab{44, -26, -40}, {}};
+    CHECK(complaints(records, ItemKind::dyes).empty());
 }

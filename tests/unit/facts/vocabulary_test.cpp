@@ -101,6 +101,10 @@ Records complete_records() {
     Records records = studio_records();
     Dye neon = plain_dye("neon", "Ember", "Fenlight acid", "F-9");
     neon.fluorescent = true;
+    neon.in_stock = true;
+    Dye strong = plain_dye("strong", "Damselfly", "Fenlight acid", "F-10");
+    strong.swatches = {swatch(4, "plain-sock", Lab{44, -26, -40})}; // outside sRGB
+    records.dyes.push_back(strong);
     neon.breaks_into = std::vector<Component>{};
     neon.hazards = std::vector<Hazard>{{"H318"}, {"H302"}, {"H334"}};
     records.dyes.push_back(neon);

@@ -1,4 +1,6 @@
 // What colour patches look like with every kind of ink: hues stay apart, and so do recorded, estimated and unknown.
+#include "colour/contrast.h"
+#include "colour/spaces.h"
 #include "layout/hue_pattern.h"
 #include "layout/patch.h"
 
@@ -97,4 +99,40 @@ TEST_CASE("words on a patch are not crossed by its pattern, and stand on what is
     const Patch patch{Patch::Kind::recorded, blue, ""};
     CHECK(ground_of(patch, mono) == blue);
     CHECK(ground_of(patch, sparing) == Rgb{1, 1, 1});
+}
+
+TEST_CASE("patches that black ink could be taken for have a light line inside their edge", "[layout]") {
+    const auto strokes = [](Rgb colour) {
+        int count = 0;
+        for (const DisplayItem& item :
+             draw_patch({Patch::Kind::recorded, colour, "described"}, {plain, true}, place, place, mm(1))) {
+            const auto* stroke = std::get_if<StrokePath>(&item);
+            if (stroke == nullptr) continue;
+            ++count;
+            CHECK(contrast_ratio(stroke->colour, colour) >= 3); // WCAG 2.1, 1.4.11
+            CHECK(stroke->width >= pt(0.5));
+        }
+        return count;
+    };
+    CHECK(strokes(Rgb{}) == 1);
+    CHECK(strokes(to_rgb(Lab{19, 2, -4}).colour) == 1);
+    CHECK(strokes(to_rgb(Lab{21, 2, -4}).colour) == 0);
+}
+
+TEST_CASE("a colour beyond print carries a + with every ink, and nothing may stand on it", "[layout]") {
+    Patch patch{Patch::Kind::recorded, {0.0, 0.46, 0.67}, "described"};
+    for (const Ink ink : {plain, mono, sparing, Ink{true, true}}) {
+        patch.beyond_print = false;
+        const std::size_t unmarked = draw_patch(patch, {ink, true}, place, place, mm(1)).size();
+        patch.beyond_print = true;
+        const auto marked = draw_patch(patch, {ink, true}, place, place, mm(1));
+        REQUIRE(marked.size() > unmarked);
+        const auto* plus = std::get_if<StrokePath>(&marked.back());
+        REQUIRE(plus != nullptr);
+        CHECK(contrast_ratio(plus->colour, ground_of(patch, ink)) >= 4.5); // WCAG 2.1, 1.4.3
+    }
+    REQUIRE(marks_on(patch, place).size() == 1);
+    CHECK(contains(place, marks_on(patch, place).front()));
+    patch.kind = Patch::Kind::estimated;
+    CHECK(marks_on(patch, place).size() == 2);
 }
