@@ -18,7 +18,8 @@ std::string delta_e(double difference) {
 
 class PhotoCheck {
   public:
-    PhotoCheck(const PhotoColour& photo, const PhotoReading& reading, const std::string& whose, Diagnostics& diagnostics)
+    PhotoCheck(const PhotoColour& photo, const PhotoReading& reading, const std::string& whose,
+               Diagnostics& diagnostics)
         : photo_(photo), reading_(reading), whose_(whose), card_(photo.by_white ? "white" : "grey"),
           diagnostics_(diagnostics) {}
 
@@ -61,10 +62,11 @@ class PhotoCheck {
                        "lay both side by side, where no shadow and no sun falls on them");
         }
         if (reading_.cast > most_cast) {
-            doubt_card(beside() + " looks far from " + card_ + " in the picture (C*ab " +
-                           decimal(std::round(reading_.cast), 0) + ")",
-                       "see that the rectangle lies on it; then take the picture in daylight: under a coloured lamp some "
-                       "colours are lost");
+            doubt_card(
+                beside() + " looks far from " + card_ + " in the picture (C*ab " +
+                    decimal(std::round(reading_.cast), 0) + ")",
+                "see that the rectangle lies on it; then take the picture in daylight: under a coloured lamp some "
+                "colours are lost");
         }
     }
 
@@ -101,8 +103,9 @@ class PhotoCheck {
                          "more light may help; else the colour wants an instrument, or your eye");
         }
         if (reading_.spread_of_hue > most_hue) {
-            doubt_swatch("more than one colour seems to lie in the rectangle of " + whose_ + ": half of it differs by " +
-                             delta_e(reading_.spread_of_hue) + " and more, light and shadow left out",
+            doubt_swatch("more than one colour seems to lie in the rectangle of " + whose_ +
+                             ": half of it differs by " + delta_e(reading_.spread_of_hue) +
+                             " and more, light and shadow left out",
                          "keep to one colour, well inside the yarn; of a variegated one there is no single colour");
         } else if (reading_.spread > most_spread) {
             doubt_swatch("light and dark differ much in the rectangle of " + whose_ + ": half of it by " +

@@ -5,6 +5,7 @@
 #include "facts/dyes_in.h"
 #include "facts/illustration.h"
 #include "facts/lot_differences.h"
+#include "facts/photo_rows.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -142,6 +143,7 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        },
                        {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
+            photo_rows<LotView>("lot", [](const LotView& v) -> const ColourOrNone& { return v.lot->colour; }),
             Row::picture(
                 "lot.picture", "a photograph of it",
                 [](const LotView& v) { return illustration(v.lot->picture, v.lot->colourway, v.lot->id.value); }),

@@ -7,7 +7,7 @@ const PhotoColour* photo_of(const ColourOrNone& colour) {
 }
 
 std::string difference_words(const Language& language, double delta_e_2000) {
-    return language.say("dye.difference", {{"figure", language.number(fixed(delta_e_2000, 1))}});
+    return "ΔE00\u00A0" + language.number(fixed(delta_e_2000, 1));
 }
 
 } // namespace dyeleaf

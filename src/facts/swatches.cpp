@@ -44,6 +44,7 @@ Patch patch_of(const Language& language, const std::optional<Sourced<RecordedCol
     if (source == ColourSource::photo) {
         patch.kind = Patch::Kind::estimated;
         patch.description = with_note(language, patch.description, "dye.from a photo");
+        patch.says = {language.say("dye.recorded by.photo"), language.say("dye.photo")};
     }
     if (is_beyond_print(colour->value)) {
         patch.beyond_print = true;
