@@ -4,6 +4,7 @@
 #include "base/words.h"
 #include "cli/charted_stocks.h"
 #include "cli/compare.h"
+#include "cli/gamut.h"
 #include "cli/library.h"
 #include "cli/measure.h"
 #include "cli/new_folder.h"
@@ -11,6 +12,7 @@
 #include "cli/overview.h"
 #include "cli/photo_list.h"
 #include "cli/pipeline.h"
+#include "cli/printer_profile.h"
 #include "cli/proof.h"
 #include "cli/report.h"
 #include "cli/studio.h"
@@ -145,6 +147,14 @@ int run_compare(const CompareLots& command, Session& session) {
     return status;
 }
 
+int run_gamut(const ShowGamut& command, Session& session) {
+    const auto records = read_studio(command.folder, session.diagnostics);
+    const auto printer = read_printer_profile(command.profile, session.diagnostics);
+    const int status = session.finish();
+    if (records && printer && status == all_well) session.out << show_gamut(*records, *printer);
+    return status;
+}
+
 int run_near(const FindSubstitutes& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
     const auto english = find_english(session.library(command.folder), session.diagnostics);
@@ -212,6 +222,7 @@ int run(const Command& command, const Surroundings& surroundings, std::ostream& 
                                  [&](const ListFolder& one) { return run_list(one, session); },
                                  [&](const NextLot& one) { return run_lot(one, session); },
                                  [&](const CompareLots& one) { return run_compare(one, session); },
+                                 [&](const ShowGamut& one) { return run_gamut(one, session); },
                                  [&](const FindSubstitutes& one) { return run_near(one, session); },
                                  [&](const ShowFacts& one) { return run_facts(one, session); },
                                  [&](const ShowLayouts& one) { return run_layouts(one, session); },

@@ -3,6 +3,7 @@
 #include "base/words.h"
 #include "calibration/corrected_page.h"
 #include "cli/changes.h"
+#include "cli/printer_profile.h"
 #include "cli/printers.h"
 #include "cli/two_sides.h"
 #include "layout/check_play.h"
@@ -250,6 +251,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     auto job = std::make_unique<Job>(
         Job{std::move(*records), std::move(typesetter), std::move(*design), std::move(*stock), std::move(*languages)});
     const Printing printing = job->languages.printing(today, request.ink);
+    if (request.printed_by) job->printed_by = read_printer_profile(*request.printed_by, diagnostics);
     note_printer(*job, request, diagnostics);
     note_backs(*job, request, diagnostics);
     job->items = make_items(job->records, job->design.items, job->design.grouping, Selection{request.only}, printing,
@@ -307,6 +309,11 @@ std::string summary(const Job& job) {
 
 std::vector<std::string> remarks(const Job& job, const Render& request) {
     std::vector<std::string> lines;
+    if (job.printed_by) {
+        lines.push_back("in the colours that " + in_quotes(request.printed_by->filename().string()) +
+                        " makes of them, sent with relative colorimetric and black point compensation: a proof for the "
+                        "screen, not for printing");
+    }
     if (job.design.back && is_by_hand(job.backs) && !job.plans.empty())
         lines.push_back(turning_words(job.backs, job.plans.front().paper, job.plans.size()));
     if (job.stock.laminate && !job.plans.empty()) lines.push_back(laminate_words(job));

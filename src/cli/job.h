@@ -10,6 +10,7 @@
 #include "cli/studio.h"
 #include "design/design.h"
 #include "facts/items.h"
+#include "profiles/printer_colours.h"
 #include "records/records.h"
 #include "sheets/impose.h"
 #include "text/typesetter.h"
@@ -36,7 +37,8 @@ struct Job {
     std::string note = {};        // the new text of the note of what was printed; empty: none is to be kept
     std::vector<SheetPlan> plans = {};
     ChosenPrinter chosen = {};
-    Measured measured = {}; // of the chosen printer
+    Measured measured = {};                        // of the chosen printer
+    std::optional<PrinterColours> printed_by = {}; // whose colours are shown; none: as recorded
 };
 
 // Nothing where the diagnostics have errors. Without items where all that was asked for is unchanged.

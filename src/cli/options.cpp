@@ -13,7 +13,7 @@ namespace {
 
 // Everything as it was typed; `CLI` sorts it, the checks below say what is wrong in the dyer's words.
 struct Typed {
-    std::string layout, folder, output, stock, date, id;
+    std::string layout, folder, output, stock, date, id, profile, printed_by;
     std::vector<std::string> only;
     std::vector<std::string> copies;
     std::string used, backs, printer, tray;
@@ -35,6 +35,7 @@ constexpr std::string_view examples = R"(Examples:
   dyeleaf facts my-studio sloe                               all that follows from one record
   dyeleaf lot my-studio                                      the next free lot code, with lines to fill in
   dyeleaf compare my-studio                                  how far lots of one colourway differ
+  dyeleaf gamut my-studio --profile my-printer.icc           which colours your printer cannot print
   dyeleaf near my-studio sloe                                which dyes come nearest to one
   dyeleaf layouts                                            the layouts there are
   dyeleaf stocks my-studio -o stocks.pdf                     the papers there are, and yours, drawn small
@@ -166,6 +167,10 @@ void add_commands(CLI::App& program, Typed& typed) {
         ->option_text("FILE.pdf|.png|.svg");
     add_sheets(render, typed);
     render.add_flag("--remember", typed.remember, "note these labels as printed, for --changed");
+    render
+        .add_option("--as-printed-by", typed.printed_by,
+                    "in the colours that this printer makes: a proof for the screen")
+        ->option_text("FILE.icc");
     render.add_option("--dpi", typed.dpi, "dots to the inch of a PNG picture; 300 if not given")->option_text("N");
     render.footer(std::string{render_examples});
 
@@ -186,6 +191,10 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_date(lot, typed.date);
 
     add_folder(add_command(program, "compare", "Show how far lots of one colourway differ"), typed.folder, records);
+    CLI::App& gamut = add_command(program, "gamut", "Show what your printer will make of every recorded colour");
+    add_folder(gamut, typed.folder, records);
+    gamut.add_option("--profile", typed.profile, "the ICC profile of your printer with its paper")
+        ->option_text("FILE.icc");
     add_near(program, typed, records);
     add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
                "also show those in this folder of records");
@@ -363,6 +372,9 @@ std::variant<Command, Answer, Misuse> read_render(const Typed& typed) {
     if (const auto* wrong = std::get_if<Misuse>(&read)) return *wrong;
     auto& render = std::get<Render>(read);
     render.format = *format;
+    if (!typed.printed_by.empty()) render.printed_by = typed.printed_by;
+    if (render.printed_by && render.remember)
+        return misuse(name, "--remember notes what is printed, and a proof is not printed: leave out one of the two");
     render.dpi = *dpi;
     return Command{std::move(render)};
 }
@@ -403,6 +415,14 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
         return misuse(name, "facts needs your folder and the id of a record: dyeleaf facts my-studio sloe");
     const ShowFacts facts{typed.folder, typed.id, date_of(typed)};
     return Command{facts};
+}
+
+std::variant<Command, Answer, Misuse> read_gamut(const Typed& typed) {
+    if (typed.folder.empty() || typed.profile.empty())
+        return misuse("gamut",
+                      "gamut needs your folder and the profile of your printer: dyeleaf gamut my-studio --profile "
+                      "my-printer.icc");
+    return Command{ShowGamut{typed.folder, typed.profile}};
 }
 
 // "2%" or "2 %".
@@ -459,6 +479,7 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (name == "proof") return read_proof(typed);
     if (name == "measure") return read_measure(typed);
     if (name == "facts") return read_facts(typed);
+    if (name == "gamut") return read_gamut(typed);
     if (name == "near") return read_near(typed);
     const std::optional<std::filesystem::path> folder =
         typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};

@@ -54,6 +54,7 @@ struct Render {
     std::optional<Date> date = {}; // to the day
     int dpi = 300;                 // 30 to 1200
     Ink ink = {};
+    std::optional<std::filesystem::path> printed_by = {}; // a printer's profile: a proof of its colours
 };
 // The sheet by which a printer is measured.
 struct MeasurePrinter {
@@ -83,6 +84,10 @@ struct NextLot {
 struct CompareLots {
     std::filesystem::path folder;
 };
+// What a printer will make of the recorded colours.
+struct ShowGamut {
+    std::filesystem::path folder, profile;
+};
 struct FindSubstitutes {
     std::filesystem::path folder;
     std::string dye;                      // its id, code or name
@@ -99,7 +104,7 @@ struct ShowStocks {
     std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
 using Command = std::variant<NewFolder, CheckFolder, Render, MeasurePrinter, ShowProof, ListFolder, ShowFacts, NextLot,
-                             CompareLots, FindSubstitutes, ShowLayouts, ShowStocks>;
+                             CompareLots, FindSubstitutes, ShowGamut, ShowLayouts, ShowStocks>;
 
 // Help or version: text that was asked for.
 struct Answer {

@@ -10,6 +10,8 @@
 #include "cli/printers.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"
+#include "colour/spaces.h"
+#include "display/recolour.h"
 #include "facts/checks.h"
 #include "facts/wording.h"
 #include "finish/finish_pdf.h"
@@ -72,23 +74,29 @@ class Press {
 };
 
 // What stands under the test line, short enough to stay within it.
-std::string caption_text(const Design& design, std::size_t sheet, std::size_t sheets, Side side, bool short_edge,
-                         const Printing& printing) {
+std::string caption_text(const Job& job, std::size_t sheet, Side side, bool short_edge, const Printing& printing) {
+    const Design& design = job.design;
     const Language& language = printing.manner.language;
     const std::string place =
-        language.say("sheet.place", {{"number", std::to_string(sheet)}, {"count", std::to_string(sheets)}});
+        language.say("sheet.place", {{"number", std::to_string(sheet)}, {"count", std::to_string(job.plans.size())}});
     const std::string date = short_date(language, printing.today);
     if (side == Side::front)
-        return joined({language.say("sheet.actual size"), shortened(design.name, 30), place, date}, dot);
+        return joined({language.say(job.printed_by ? "sheet.colour proof" : "sheet.actual size"),
+                       shortened(design.name, 30), place, date},
+                      dot);
     const std::string edge = language.say(short_edge ? "sheet.short edge" : "sheet.long edge");
     return joined({language.say("sheet.line"), shortened(design.name, 16),
                    language.say("sheet.back", {{"place", place}, {"edge", edge}}), date},
                   dot);
 }
 
-PlacedLabel in_grey(PlacedLabel label) {
+// A label as the ink there is makes it, or for a proof as a printer's inks do.
+PlacedLabel as_inked(PlacedLabel label, const Job& job, bool mono) {
+    const auto printed = [&](Rgb sent) { return to_rgb(job.printed_by->printed(to_lab(sent))).colour; };
     for (auto* side : {&label.front, &label.back}) {
-        if (*side) *side = std::make_shared<const DisplayList>(in_grey(**side));
+        if (!*side) continue;
+        if (mono) *side = std::make_shared<const DisplayList>(in_grey(**side));
+        if (job.printed_by) *side = std::make_shared<const DisplayList>(recoloured(**side, printed));
     }
     return label;
 }
@@ -111,9 +119,9 @@ class LabelMaker {
         const auto [found, is_new] = made_.try_emplace(index);
         if (is_new) {
             const Trim& trim = job_.trims[index];
-            PlacedLabel label =
-                place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter, diagnostics_);
-            found->second = mono_ ? in_grey(label) : label;
+            found->second = as_inked(
+                place_label(job_.design, job_.items[index], {trim.size, trim.sector}, job_.typesetter, diagnostics_),
+                job_, mono_);
         }
         PlacedLabel label = found->second;
         if (--to_come_[index] == 0) made_.erase(found);
@@ -163,7 +171,7 @@ void print_sheets(const Job& job, const Printing& printing, const Progress& prog
         }
         if (diagnostics.errors() > 0) continue;
         const auto composed = [&](const auto& lists, Side side) {
-            const std::string text = caption_text(job.design, i + 1, job.plans.size(), side, turn.short_edge, printing);
+            const std::string text = caption_text(job, i + 1, side, turn.short_edge, printing);
             return compose_sheet(plan, lists, trims, job.stock, side, set_caption(text, job.typesetter));
         };
         print(composed(fronts, Side::front), i, Side::front);

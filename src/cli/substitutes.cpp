@@ -163,12 +163,12 @@ std::string other_reasons(const Language& english, const Dye& wanted, const Dye&
 
 // --- the list ---
 
-std::string match_words(LotMatch match) {
+std::string match_words(LotMatch match, bool is_measured) {
     switch (match) {
     case LotMatch::alike: return "alike";
     case LotMatch::a_little: return "differ a little";
-    case LotMatch::visible: return "differ visibly";
-    case LotMatch::too_much: return "another colour";
+    case LotMatch::visible: return is_measured ? "differ visibly" : "seem to differ visibly";
+    case LotMatch::too_much: return is_measured ? "another colour" : "seems another colour";
     case LotMatch::uncertain: break;
     }
     return "not told apart by photograph or eye";
@@ -180,7 +180,7 @@ std::string ranked_words(const Records& records, const Language& english, const 
     for (const Substitute& one : ranked) {
         rows.push_back({std::to_string(rows.size()), one.dye->code, one.dye->name, one.dye->line,
                         fixed(one.delta_e_2000, 1), one.is_measured ? "measured" : "not measured",
-                        match_words(one.match), places(records, one.pairs)});
+                        match_words(one.match, one.is_measured), places(records, one.pairs)});
     }
     std::istringstream lines{table(rows)};
     std::string text;

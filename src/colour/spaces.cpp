@@ -17,8 +17,17 @@ constexpr Matrix xyz_to_rgb{{{3.2409699419045226, -1.537383177570094, -0.4986107
                              {-0.9692436362808796, 1.8759675015077202, 0.04155505740717559},
                              {0.05563007969699366, -0.20397695888897652, 1.0569715142428786}}};
 
+// Linear Display P3 to XYZ relative to D65: the same section.
+constexpr Matrix p3_to_xyz{{{608311.0 / 1250200, 189793.0 / 714400, 198249.0 / 1000160},
+                            {35783.0 / 156275, 247089.0 / 357200, 198249.0 / 2500400},
+                            {0, 32229.0 / 714400, 5220557.0 / 5000800}}};
+
 // Half a step of eight bits: nearer to the gamut than that, the printed colour is the same.
 constexpr double gamut_tolerance = 0.5 / 255;
+
+Lab lab_under_d65(const Triple& xyz) {
+    return to_lab(adapted({xyz[0], xyz[1], xyz[2]}, white_d65, white_d50));
+}
 
 } // namespace
 
@@ -45,8 +54,11 @@ RgbResult to_rgb(Lab colour) {
 }
 
 Lab lab_of_linear_rgb(const Triple& linear) {
-    const Triple d65 = rgb_to_xyz * linear;
-    return to_lab(adapted({d65[0], d65[1], d65[2]}, white_d65, white_d50));
+    return lab_under_d65(rgb_to_xyz * linear);
+}
+
+Lab lab_of_display_p3(const Triple& coded) {
+    return lab_under_d65(p3_to_xyz * Triple{decoded(coded[0]), decoded(coded[1]), decoded(coded[2])});
 }
 
 Lab to_lab(Rgb colour) {

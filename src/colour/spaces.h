@@ -19,4 +19,7 @@ Triple linear_rgb(Rgb colour);
 Triple linear_rgb(Lab colour);
 Lab lab_of_linear_rgb(const Triple& linear);
 
+// Display P3 as CSS Color 4 has it: each channel coded as in sRGB, 0 to 1.
+Lab lab_of_display_p3(const Triple& coded);
+
 } // namespace dyeleaf

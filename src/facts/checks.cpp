@@ -7,6 +7,7 @@
 #include "facts/check_care.h"
 #include "facts/check_days.h"
 #include "facts/check_fibres.h"
+#include "facts/check_glow.h"
 #include "facts/check_hazards.h"
 #include "facts/check_lots.h"
 #include "facts/check_mix.h"
@@ -44,9 +45,10 @@ void check_dye(const Records& records, const Dye& dye, const Date& today, Diagno
     check_hazards(dye, diagnostics);
     check_shades(records, dye, diagnostics);
     for (const Swatch& swatch : dye.swatches) {
-        check_colour(swatch.colour,
-                     dye.name + " at " + plain(swatch.depth) + " on " + records.base(swatch.base.value).name,
-                     diagnostics);
+        const std::string whose =
+            dye.name + " at " + plain(swatch.depth) + " on " + records.base(swatch.base.value).name;
+        check_colour(swatch.colour, whose, diagnostics);
+        if (dye.fluorescent != true) check_glow(swatch.colour, whose, diagnostics);
     }
     if (!dye.breaks_into) return;
     for (const Component& component : *dye.breaks_into)

@@ -61,14 +61,15 @@ Patch with_code(Patch patch, const std::string& code) {
 } // namespace
 
 Lab lab_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Rgb rgb) { return to_lab(rgb); }, [](Lab lab) { return lab; },
-                                 [](const PhotoColour& photo) { return photo.reading.value().colour; }},
+    return std::visit(Overloaded{[](Lab lab) { return lab; },
+                                 [](const PhotoColour& photo) { return photo.reading.value().colour; },
+                                 [](const auto& other) { return to_lab(other); }},
                       colour);
 }
 
 Rgb rgb_of(const RecordedColour& colour) {
-    const auto* rgb = std::get_if<Rgb>(&colour);
-    return rgb != nullptr ? *rgb : to_rgb(lab_of(colour)).colour;
+    return std::visit(
+        Overloaded{[](Rgb rgb) { return rgb; }, [&](const auto&) { return to_rgb(lab_of(colour)).colour; }}, colour);
 }
 
 bool is_beyond_print(const RecordedColour& colour) {
@@ -200,7 +201,9 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
 Patch patch_of(const Language& language, const Records& records, const Lot& lot) {
     std::string description =
         language.say("yarn.on base", {{"colourway", lot.colourway}, {"base", records.base(lot.base.value).name}});
-    return with_code(patch_of(language, lot.colour, lot.colour_source, std::move(description)), lot.id.value);
+    Patch patch = with_code(patch_of(language, lot.colour, lot.colour_source, std::move(description)), lot.id.value);
+    patch.beyond_print = false; // its tag hangs on the yarn
+    return patch;
 }
 
 } // namespace dyeleaf

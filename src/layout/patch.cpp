@@ -85,7 +85,7 @@ class Sample {
     [[nodiscard]] std::vector<DisplayItem> solid() const {
         std::vector<DisplayItem> items{FillPath{shape({}), colour_}};
         if (fades_into_paper(colour_)) items.emplace_back(outlined(outline));
-        if (fades_into_black(colour_)) items.emplace_back(keyline());
+        if (fades_into_black(colour_) && !bleeds()) items.emplace_back(keyline());
         return items;
     }
 
@@ -112,6 +112,10 @@ class Sample {
     }
 
   private:
+    // Off the label: a line along the trim would be cut askew.
+    [[nodiscard]] bool bleeds() const {
+        return !near(inked_.size.width, rect_.size.width) || !near(inked_.size.height, rect_.size.height);
+    }
     // Light enough to stand out from the patch, thick enough not to be filled with ink.
     [[nodiscard]] StrokePath keyline() const {
         constexpr Length inset = mm(0.55);

@@ -437,7 +437,7 @@ class Placer {
     void place_patch_source(const PatchBox& patch, const Box& box, Rect rect, const Context& context) {
         constexpr Length from_trim = mm(3); // common practice
         const bool bleeds = bled(rect) != rect;
-        const Length inset = bleeds ? from_trim : mm(0.5) + box.corner * 0.3;
+        const Length inset = bleeds ? from_trim : mm(0.6) + box.corner * 0.3;
         const Rect room = shrunk(rect, {bleeds ? mm(0.8) : inset, inset, inset, inset});
         const auto is_clear = [&](Rect letters) {
             const Rect on_label = context.to_label.bounds(letters);

@@ -66,6 +66,10 @@ DeviceColours Profile::colours() const {
     }
 }
 
+bool Profile::is_of_printer() const {
+    return cmsGetDeviceClass(handle()) == cmsSigOutputClass;
+}
+
 std::string Profile::name() const {
     std::array<char, 256> text{};
     cmsGetProfileInfoASCII(handle(), cmsInfoDescription, "en", "US", text.data(), text.size());

@@ -27,6 +27,8 @@ class Profile {
     static std::optional<Profile> rgb(const Primaries& primaries, double gamma);
 
     [[nodiscard]] DeviceColours colours() const;
+    // Of its class (ICC.1:2022, 7.2.5), and not of a screen's, a camera's or a space's.
+    [[nodiscard]] bool is_of_printer() const;
     // As it calls itself, in English where it can: "Display P3". May be empty.
     [[nodiscard]] std::string name() const;
     // The library's own handle, for this floor.

@@ -7,6 +7,7 @@
 #include "records/read_values.h"
 #include "source/values.h"
 
+#include <algorithm>
 #include <array>
 #include <fmt/format.h>
 
@@ -171,6 +172,12 @@ std::optional<Reference> read_reference_area(const Node& node, bool is_white, Di
 }
 
 } // namespace
+
+bool speaks_of_photo(const Node& node) {
+    constexpr std::array<std::string_view, 4> keys = {"photo", "swatch", "grey", "white"};
+    return std::ranges::any_of(node.entries,
+                               [&](const Entry& entry) { return std::ranges::find(keys, entry.key) != keys.end(); });
+}
 
 std::optional<Sourced<RecordedColour>> read_photo_colour(const Node& node, Diagnostics& diagnostics) {
     Fields fields{node, "colour from a photo", diagnostics};

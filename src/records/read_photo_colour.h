@@ -9,6 +9,9 @@
 
 namespace dyeleaf {
 
+// Whether a map has a key that only such a colour has.
+bool speaks_of_photo(const Node& node);
+
 // Requires: a map.
 std::optional<Sourced<RecordedColour>> read_photo_colour(const Node& node, Diagnostics& diagnostics);
 

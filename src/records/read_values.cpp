@@ -1,10 +1,13 @@
 #include "records/read_values.h"
 
 #include "base/number.h"
+#include "records/colour_notation.h"
+#include "records/complaint.h"
 #include "records/guess_dates.h"
 #include "records/plain_letters.h"
 #include "records/read_fields.h"
 #include "records/read_photo_colour.h"
+#include "records/read_spectrum.h"
 #include "source/amounts.h"
 #include "source/values.h"
 
@@ -17,25 +20,12 @@ namespace dyeleaf {
 
 namespace {
 
-// What is wrong with a value, and what to write instead.
-struct Complaint {
-    std::string message, help;
-};
-
 bool is_digit(char c) {
     return c >= '0' && c <= '9';
 }
 
 bool is_letter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
-}
-
-bool is_hex_digit(char c) {
-    return is_digit(c) || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
-}
-
-std::string shown(std::string_view text) {
-    return in_quotes(shortened(text, 40));
 }
 
 std::vector<std::string> split(std::string_view text, std::string_view marks) {
@@ -92,66 +82,6 @@ Complaint about_date(const std::string& text) {
     if (!guesses.empty()) return {several, "write " + joined(guesses, " or ") + ", the year first"};
     if (numbers_between(text, "/.-").size() == 3) return {several, forms};
     return {shown(text) + " is not a date", forms};
-}
-
-// The three numbers of "lab(31 12 -24)", as CSS Color 4 writes them.
-std::optional<Lab> parse_lab(std::string_view text) {
-    const std::string lower = lower_case(text);
-    if (!lower.starts_with("lab(") || !lower.ends_with(')')) return std::nullopt;
-    std::vector<double> numbers;
-    for (const std::string& part : split(std::string_view{lower}.substr(4, lower.size() - 5), " ")) {
-        if (part.empty()) continue; // two spaces
-        const auto number = parse_decimal(part);
-        if (!number) return std::nullopt;
-        numbers.push_back(*number);
-    }
-    if (numbers.size() != 3) return std::nullopt;
-    return Lab{numbers[0], numbers[1], numbers[2]};
-}
-
-// "rgb(141, 127, 168)" as hex, where it can be.
-std::optional<std::string> rgb_as_hex(std::string_view text) {
-    if (!text.starts_with("rgb(") || !text.ends_with(')')) return std::nullopt;
-    const auto parts = numbers_between(text.substr(4, text.size() - 5), ",");
-    if (parts.size() != 3 || std::ranges::any_of(parts, [](int part) { return part > 255; })) return std::nullopt;
-    return to_hex({parts[0] / 255.0, parts[1] / 255.0, parts[2] / 255.0});
-}
-
-Complaint about_colour(const std::string& text) {
-    const std::string lower = lower_case(text);
-    const std::string not_one = shown(text) + " is not a colour";
-    if (const auto bare = within_curly_quotes(text))
-        return {"the quotation marks of this colour are curly", "write \"" + *bare + "\", with straight ones"};
-    if (text.starts_with('#')) {
-        const std::string_view digits = std::string_view{text}.substr(1);
-        if (!std::ranges::all_of(digits, is_hex_digit))
-            return {not_one, R"(after the # stand digits and the letters a to f only, as in "#8d7fa8")"};
-        return {shown(text) + " has " + counted(static_cast<int>(digits.size()), "digit", "digits") +
-                    " after the #, and a colour has 6 or 3",
-                R"(write six, as in "#8d7fa8")"};
-    }
-    if (parse_hex("#" + text)) return {not_one, "put # before it, in quotes: \"#" + text + "\""};
-    if (const auto hex = rgb_as_hex(lower))
-        return {not_one + " as records write it", "write \"" + *hex + "\", with the quotes"};
-    if (lower.starts_with("lab")) {
-        return {shown(text) + " is not a Lab colour",
-                "write lightness, a and b with spaces between them, as in \"lab(31 12 -24)\""};
-    }
-    return {not_one, "write it as \"#8d7fa8\" or as \"lab(31 12 -24)\", with the quotes"};
-}
-
-std::optional<Complaint> about_lab_range(const Lab& lab) {
-    constexpr double widest = 160;
-    if (lab.lightness < 0 || lab.lightness > 100) {
-        return Complaint{"a lightness of " + decimal(lab.lightness, 3) + " is no colour",
-                         "the first number in lab( ) is the lightness, from 0 for black to 100 for white"};
-    }
-    for (const double channel : {lab.a, lab.b}) {
-        if (std::abs(channel) <= widest) continue;
-        return Complaint{decimal(channel, 3) + " is stronger than any colour",
-                         "the second and third number in lab( ) lie between -160 and 160"};
-    }
-    return std::nullopt;
 }
 
 } // namespace
@@ -232,28 +162,40 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
 
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what,
                                                    Diagnostics& diagnostics) {
-    if (node.kind == Node::Kind::map) return read_photo_colour(node, diagnostics);
+    if (node.kind == Node::Kind::map) {
+        if (speaks_of_photo(node)) return read_photo_colour(node, diagnostics);
+        const auto spectrum = read_spectrum(node, what, diagnostics);
+        return spectrum ? std::optional{Sourced<RecordedColour>{*spectrum, node.spot}} : std::nullopt;
+    }
     const auto text = read_text(node, what, diagnostics);
     if (!text) return std::nullopt;
-    if (const auto rgb = parse_hex(*text)) return Sourced<RecordedColour>{*rgb, node.spot};
-    const auto lab = parse_lab(*text);
-    const auto complaint = lab ? about_lab_range(*lab) : std::optional{about_colour(*text)};
-    if (!complaint) return Sourced<RecordedColour>{*lab, node.spot};
-    diagnostics.error(node.spot, complaint->message, complaint->help);
+    const auto colour = parse_colour(*text);
+    if (const auto* read = std::get_if<RecordedColour>(&colour)) return Sourced<RecordedColour>{*read, node.spot};
+    const auto& complaint = std::get<Complaint>(colour);
+    diagnostics.error(node.spot, complaint.message, complaint.help);
     return std::nullopt;
 }
+
+namespace {
+
+// Where nobody says: only an instrument measures a curve.
+ColourSource usual_source(const std::optional<Sourced<RecordedColour>>& colour) {
+    if (!colour) return ColourSource::eye;
+    if (std::holds_alternative<PhotoColour>(colour->value)) return ColourSource::photo;
+    return std::holds_alternative<Spectrum>(colour->value) ? ColourSource::instrument : ColourSource::eye;
+}
+
+} // namespace
 
 ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour) {
     const auto words = one_of<ColourSource>(
         {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}});
-    const auto source = optional_field(fields, "colour from", words);
-    const bool from_photo = colour && std::holds_alternative<PhotoColour>(colour->value);
-    if (!from_photo) return source.value_or(ColourSource::eye);
-    if (source && *source != ColourSource::photo) {
-        fields.diagnostics().error(colour->spot, "this colour is read from a photo, and “colour from” says otherwise",
-                                   "delete “colour from”, or write the colour as it was measured");
-    }
-    return ColourSource::photo;
+    const ColourSource usual = usual_source(colour);
+    const ColourSource source = optional_field(fields, "colour from", words).value_or(usual);
+    if (usual != ColourSource::photo || source == usual) return source;
+    fields.diagnostics().error(colour->spot, "this colour is read from a photo, and “colour from” says otherwise",
+                               "delete “colour from”, or write the colour as it was measured");
+    return usual;
 }
 
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics) {

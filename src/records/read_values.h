@@ -23,9 +23,9 @@ std::optional<std::string> read_name(const Node& node, const std::string& what, 
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "6 months", "2 years"; at most 20 years.
 std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// "#8d7fa8", "#abc" or "lab(31 12 -24)", or a map that says where in a photograph it is to be read.
+// A text as in colour_notation.h, {reflectance: …} as in read_spectrum.h, or {photo: …} as in read_photo_colour.h.
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// How it was taken, by “colour from”; with a photograph there is no other way.
+// How it was taken, by “colour from”. Where nobody says: by instrument if it is a curve; a photograph is nothing else.
 ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour);
 // How the paper is turned for its back.
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);

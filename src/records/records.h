@@ -7,6 +7,7 @@
 #include "base/length.h"
 #include "base/quantity.h"
 #include "base/spot.h"
+#include "colour/spectrum.h"
 #include "records/care.h"
 #include "records/girth.h"
 #include "records/lot_form.h"
@@ -30,7 +31,7 @@ struct UnknownDate {
 };
 using RecordedDate = std::variant<UnknownDate, Date>;
 
-using RecordedColour = std::variant<Rgb, Lab, PhotoColour>;
+using RecordedColour = std::variant<Rgb, Lab, Spectrum, PhotoColour>;
 
 enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first

@@ -856,6 +856,13 @@ Not comparable:
 """,
         )
 
+    def test_a_photograph_only_makes_it_seem_so(self):
+        records = self.studio_folder() / "records.yaml"
+        text = records.read_text(encoding="utf-8")
+        for lightness, said in ((58, "not measured  seem to differ visibly"), (75, "not measured  seems another colour")):
+            records.write_text(text.replace("lab(50.5 0 -20)", f"lab({lightness} 0 -20)"), encoding="utf-8")
+            self.assertIn(said, self.near("F-1").stdout)
+
     def test_what_nobody_has_tried_passes_no_filter_and_is_counted(self):
         shown = self.near("F-1", "--depth", "1 %", "--holds-together", "--speckles", "soft", "--in-stock").stdout
         self.assertEqual(

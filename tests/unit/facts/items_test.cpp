@@ -233,3 +233,16 @@ TEST_CASE("a colour that is nothing like what can be shown is a warning that nam
     records.dyes[0].swatches[0].colour = Sourced<RecordedColour>{Lab{44, -26, -40}, {}};
     CHECK(complaints(records, ItemKind::dyes).empty());
 }
+
+TEST_CASE("a curve that goes over all light is a warning where nothing is said to glow", "[facts]") {
+    Records records = studio_records();
+    std::vector<double> glowing(31, 0.05);
+    glowing[30] = 1.343;
+    records.dyes[0].swatches[0].colour = Sourced<RecordedColour>{Spectrum{400, 10, glowing}, {}};
+    const auto found = complaints(records, ItemKind::dyes);
+    REQUIRE(found.size() == 1);
+    CHECK(found[0].message == "the curve of Sloe at 2 % on Plain Sock goes up to 134.3 % at 700 nm: more light than "
+                              "falls on it there");
+    records.dyes[0].fluorescent = true;
+    CHECK(complaints(records, ItemKind::dyes).empty());
+}
