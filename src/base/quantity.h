@@ -28,6 +28,7 @@ using Mass = Quantity<struct InGrams>;
 using Volume = Quantity<struct InMillilitres>;
 using Density = Quantity<struct InGramsPerMillilitre>;
 using Percent = Quantity<struct InHundredths>;
+using ArealDensity = Quantity<struct InNumberPerSquareCentimetre>; // how many lie on a surface
 
 constexpr Mass grams(double value) {
     return Mass{value};
@@ -40,6 +41,9 @@ constexpr Density grams_per_millilitre(double value) {
 }
 constexpr Percent percent(double value) {
     return Percent{value};
+}
+constexpr ArealDensity per_square_centimetre(double value) {
+    return ArealDensity{value};
 }
 
 constexpr Mass operator*(Volume volume, Density density) {

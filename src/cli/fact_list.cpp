@@ -66,6 +66,7 @@ class Lister {
                        [&](const Patch& patch) { text_ += head + colour_words(patch) + "\n"; },
                        [&](const Length& length) { text_ += head + to_string(length) + "\n"; },
                        [&](const Symbol& symbol) { text_ += head + symbol.key + ", " + symbol.description + "\n"; },
+                       [&](const Speckled& speckled) { text_ += head + speckled.description + "\n"; },
                        [&](const Illustration& picture) { text_ += head + picture.description + "\n"; },
                        [&](const std::vector<Facts>& items) {
                            text_ += head + counted(static_cast<int>(items.size()), "item", "items") + "\n";

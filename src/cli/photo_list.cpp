@@ -49,6 +49,8 @@ std::string list_photo_colours(const Records& records) {
         for (const Component& component : *dye.breaks_into)
             listing.add(component.colour, component.name + " in " + dye.name);
     }
+    for (const Base& base : records.bases)
+        listing.add(base.colour, base.name);
     for (const Lot& lot : records.lots)
         listing.add(lot.colour, "lot " + lot.id.value);
     return listing.text();

@@ -5,8 +5,8 @@
 #include "base/plain_figures.h"
 #include "base/words.h"
 #include "cli/report.h"
-#include "colour/hue.h"
-#include "colour/leaning.h"
+#include "cli/substitute_reasons.h"
+#include "cli/swatch_places.h"
 #include "facts/dye_wording.h"
 #include "facts/selection.h"
 #include "facts/substitutes.h"
@@ -21,147 +21,10 @@ namespace dyeleaf {
 namespace {
 
 using Texts = std::vector<std::string>;
-constexpr const char* dot = " · ";
-
-// "0.5 %", "0.8 % for 1 %".
-std::string depth_words(const LikePair& pair) {
-    const std::string found = plain(pair.found->depth);
-    const std::string wanted = plain(pair.wanted->depth);
-    return found == wanted ? found : found + " for " + wanted;
-}
-
-std::string on(const std::string& depths, const Base& base) {
-    return depths + " on " + base.name;
-}
-
-// "0.5 %, 1 % on Plain Sock; 1 % on Fell DK"; one base's swatches stand together.
-std::string places(const Records& records, const std::vector<LikePair>& pairs) {
-    Texts all;
-    for (auto pair = pairs.begin(); pair != pairs.end();) {
-        const std::string& base = pair->wanted->base.value;
-        Texts depths;
-        for (; pair != pairs.end() && pair->wanted->base.value == base; ++pair)
-            depths.push_back(depth_words(*pair));
-        all.push_back(on(joined(depths, ", "), records.base(base)));
-    }
-    return joined(all, "; ");
-}
-
-std::string places(const Records& records, const std::vector<const Swatch*>& swatches) {
-    std::vector<LikePair> pairs;
-    for (const Swatch* swatch : swatches)
-        pairs.push_back({swatch, swatch});
-    return places(records, pairs);
-}
 
 std::string name_words(const Dye& dye) {
     return dye.name + " (" + dye.code + ", " + dye.line + ")";
 }
-
-// --- why ---
-
-// The mean of one side of all pairs.
-Lab mean(const std::vector<LikePair>& pairs, const Swatch* LikePair::*side) {
-    Lab sum;
-    for (const LikePair& pair : pairs) {
-        const Lab one = lab_of((pair.*side)->colour->value);
-        sum = {sum.lightness + one.lightness, sum.a + one.a, sum.b + one.b};
-    }
-    const auto count = static_cast<double>(pairs.size());
-    return {sum.lightness / count, sum.a / count, sum.b / count};
-}
-
-std::string family_words(const Language& english, Lab wanted, Lab found) {
-    const std::string of_found = words(english, hue_family(found));
-    const std::string of_wanted = words(english, hue_family(wanted));
-    return of_found == of_wanted ? of_found + " too" : of_found + ", not " + of_wanted;
-}
-
-std::string pole_words(Pole pole) {
-    switch (pole) {
-    case Pole::red: return "redder";
-    case Pole::yellow: return "yellower";
-    case Pole::green: return "greener";
-    case Pole::blue: break;
-    }
-    return "bluer";
-}
-
-std::string leaning_words(const Leaning& leaning) {
-    Texts texts;
-    if (leaning.lightness != 0) texts.emplace_back(leaning.lightness > 0 ? "lighter" : "darker");
-    if (leaning.strength != 0) texts.emplace_back(leaning.strength > 0 ? "brighter" : "duller");
-    if (leaning.hue) texts.push_back(pole_words(*leaning.hue));
-    return joined(texts, ", ");
-}
-
-std::string colour_reasons(const Records& records, const Language& english, const Dye& wanted, const Substitute& one) {
-    const Lab of_wanted = mean(one.pairs, &LikePair::wanted);
-    const Lab of_found = mean(one.pairs, &LikePair::found);
-    Texts texts;
-    if (wanted.replaced_by && wanted.replaced_by->value == one.dye->id.value)
-        texts.emplace_back("recorded as its replacement");
-    add_once(texts, family_words(english, of_wanted, of_found));
-    add_once(texts, leaning_words(leaning(of_wanted, of_found)));
-    if (one.pairs.size() > 1) {
-        const LikePair& worst = *std::ranges::max_element(one.pairs, {}, &LikePair::delta_e_2000);
-        texts.push_back("furthest off at " + on(depth_words(worst), records.base(worst.wanted->base.value)) + ": " +
-                        fixed(worst.delta_e_2000, 1));
-    }
-    if (one.dye->fluorescent == true) {
-        texts.emplace_back("fluorescent");
-    } else if (wanted.fluorescent == true) {
-        texts.emplace_back("not fluorescent, as far as recorded");
-    }
-    return joined(texts, dot);
-}
-
-Texts codes(const std::vector<Hazard>& hazards) {
-    Texts result;
-    for (const Hazard& hazard : hazards)
-        add_once(result, hazard.code);
-    return result;
-}
-
-Texts without(Texts texts, const Texts& others) {
-    std::erase_if(texts, [&](const std::string& text) { return std::ranges::find(others, text) != others.end(); });
-    return texts;
-}
-
-// Codes only: which of two hazards is the graver one, her sheets say.
-std::string hazard_reason(const Dye& wanted, const Dye& dye) {
-    if (!dye.hazards) return "no hazard data on file";
-    const Texts here = codes(*dye.hazards);
-    if (!wanted.hazards) return here.empty() ? "its sheet lists no hazards" : "hazards " + joined(here, ", ");
-    const Texts there = codes(*wanted.hazards);
-    const Texts more = without(here, there);
-    const Texts fewer = without(there, here);
-    if (more.empty() && fewer.empty()) return here.empty() ? "no hazards listed either" : "same hazards";
-    Texts texts;
-    if (!more.empty()) texts.push_back("with " + joined(more, ", "));
-    if (!fewer.empty()) texts.push_back("without " + joined(fewer, ", "));
-    return "hazards: " + joined(texts, ", ");
-}
-
-std::string other_reasons(const Language& english, const Dye& wanted, const Dye& dye) {
-    Texts texts;
-    const auto add = [&](const std::optional<std::string>& text) {
-        if (text) texts.push_back(lower_case(*text));
-    };
-    add(status_words(english, dye.status));
-    if (dye.dye_class && wanted.dye_class && lower_case(*dye.dye_class) != lower_case(*wanted.dye_class))
-        texts.push_back("another class: " + *dye.dye_class);
-    texts.push_back(breaking_words(english, dye));
-    add(speckle_words(english, dye.speckle));
-    add(bleeding_words(english, dye));
-    add(crocking_words(english, dye));
-    add(rinsing_words(english, dye));
-    texts.push_back(hazard_reason(wanted, dye));
-    if (const auto stock = in_stock_words(english, dye)) texts.push_back(*stock);
-    return joined(texts, dot);
-}
-
-// --- the list ---
 
 std::string match_words(LotMatch match, bool is_measured) {
     switch (match) {
@@ -294,7 +157,7 @@ void check_wanted(const Records& records, const Wanted& wanted, Diagnostics& dia
     bool is_there = false;
     bool has_colour = false;
     for (const Swatch* swatch : swatches_in_order(dye)) {
-        add_once(swatched, on(plain(swatch->depth), records.base(swatch->base.value)));
+        add_once(swatched, places(records, {swatch}));
         const bool is_meant = (wanted.base == nullptr || swatch->base.value == wanted.base->id.value) &&
                               (!wanted.depth || swatch == swatch_at(dye, *wanted.depth, swatch->base.value));
         is_there = is_there || is_meant;

@@ -124,6 +124,10 @@ struct Picture {
 struct SymbolBox {
     std::string symbol; // a symbol fact
 };
+// A dye as it speckles, in true size: as much of it as the box shows.
+struct SpecklesBox {
+    std::string speckled; // a speckles fact
+};
 // A code to scan: black on white, with its quiet zone, as large as fits.
 struct CodeBox {
     Template content;
@@ -156,7 +160,7 @@ struct Blank {
 };
 
 using BoxKind = std::variant<Column, Row, Grid, Layers, Repeat, Table, Text, SwatchBox, SymbolBox, CodeBox, Picture,
-                             Rule, Caution, HoleMark, Blank>;
+                             Rule, Caution, HoleMark, Blank, SpecklesBox>;
 
 struct Box {
     BoxKind kind = Blank{};

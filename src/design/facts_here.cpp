@@ -51,13 +51,14 @@ const FactRow* find_fact(const std::string& name, const Spot& spot, const std::v
     for (const Vocabulary* vocabulary : context.facts) {
         if (const FactRow* row = vocabulary->find(plain_name(name))) {
             if (suits(*row)) return row;
-            constexpr std::array what = {"a text", "a colour", "a length", "a list", "a symbol", "a picture"};
+            constexpr std::array what = {"a text",   "a colour",  "a length", "a list",
+                                         "a symbol", "a picture", "speckles"};
             context.styles.diagnostics.error(
                 spot,
                 in_quotes(name) + " is " + what.at(static_cast<std::size_t>(row->kind)) +
                     ", which cannot be placed here",
                 "a text goes into text, a colour into swatch, a list into repeat or table, a symbol into symbol, a "
-                "picture into picture");
+                "picture into picture, speckles into speckles");
             return nullptr;
         }
         for (const FactRow& row : vocabulary->rows) {

@@ -18,8 +18,8 @@ namespace {
 
 constexpr LengthRange any_length{mm(0), metres(2)};
 
-constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text", "swatch",
-                              "symbol", "picture", "code", "rule",   "caution", "hole",  "blank"};
+constexpr std::array kinds = {"column", "row",     "grid", "layers", "repeat",  "table", "text",  "swatch",
+                              "symbol", "picture", "code", "rule",   "caution", "hole",  "blank", "speckles"};
 
 std::string known_kinds() {
     return joined({kinds.begin(), kinds.end()}, ", ");
@@ -191,6 +191,15 @@ SymbolBox read_symbol(const Node& node, const BoxContext& context) {
     return box;
 }
 
+SpecklesBox read_speckles(const Node& node, const BoxContext& context) {
+    SpecklesBox box;
+    if (const auto name = read_text(node, "speckles", context.styles.diagnostics)) {
+        box.speckled = *name;
+        find_fact(*name, node.spot, {FactKind::speckles}, context);
+    }
+    return box;
+}
+
 Rule read_rule(const Node& node, Fields& fields, Diagnostics& diagnostics) {
     Rule rule;
     rule.thickness = read_length(node, "rule", {pt(0.25), mm(20)}, diagnostics).value_or(rule.thickness);
@@ -235,6 +244,7 @@ BoxKind read_kind(std::string_view kind, const Node& value, Fields& fields, cons
     if (kind == "code") return read_code(value, fields, context);
     if (kind == "swatch") return read_swatch(value, fields, context);
     if (kind == "symbol") return read_symbol(value, context);
+    if (kind == "speckles") return read_speckles(value, context);
     if (kind == "caution") return read_caution(value, fields, context);
     if (kind == "table") return read_table(value, fields, context);
     if (kind == "picture") return read_picture(value, fields, context);

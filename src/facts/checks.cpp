@@ -69,6 +69,7 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
 }
 
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_colour(base.colour, base.name, diagnostics);
     check_fibres(base, records.studio.market, diagnostics);
     check_care(records, base, diagnostics);
     check_yarn_weight(base, diagnostics);

@@ -8,6 +8,7 @@
 #include "facts/jar_wording.h"
 #include "facts/ramp_facts.h"
 #include "facts/rows.h"
+#include "facts/speckled_dye.h"
 #include "facts/stock_solution.h"
 #include "facts/swatch_facts.h"
 #include "facts/swatches.h"
@@ -168,6 +169,22 @@ std::vector<FactRow> behaviour_rows() {
                       if (!v.dye->speckle || !v.dye->speckle->spread) return std::nullopt;
                       return length_words(m.language, *v.dye->speckle->spread);
                   }),
+        Row::text("dye.speckle.density", "how many speckles show on a square centimetre",
+                  [](const DyeView& v, const Manner& m) -> Text {
+                      if (!v.dye->speckle || !v.dye->speckle->density) return std::nullopt;
+                      return density_words(m.language, *v.dye->speckle->density);
+                  }),
+        Row::speckles("dye.speckled",
+                      "a picture of undyed yarn speckled with it; none where its spread is not recorded",
+                      [](const DyeView& v, const Manner& m) { return speckled_dye(m.language, *v.records, *v.dye); },
+                      {"", "spread, density and halos in true size, in the colour of the deepest swatch, on its base",
+                       "which speck lies where: our own, from the dye's id; one in three whole: common practice"}),
+        Row::text("dye.speckled.note", "what stands below that picture: on which base, and what of it is assumed",
+                  [](const DyeView& v, const Manner& m) {
+                      const auto note = speckled_note(m.language, *v.records, *v.dye);
+                      return note ? Text{capitalised(*note)} : std::nullopt;
+                  },
+                  {"", "what is recorded of the yarn's colour and the density, and what is not", ""}),
         Row::text("dye.speckle.tried_on", "when that was tried, where known",
                   [](const DyeView& v, const Manner& m) -> Text {
                       if (!v.dye->speckle) return std::nullopt;

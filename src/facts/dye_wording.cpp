@@ -4,6 +4,7 @@
 #include "facts/jar_wording.h"
 #include "facts/mix.h"
 #include "facts/names.h"
+#include "facts/speckled_dye.h"
 #include "facts/wording.h"
 
 #include <algorithm>
@@ -51,10 +52,10 @@ std::string breaking_words(const Language& language, const Dye& dye) {
 
 std::string speckle_words(const Language& language, const std::optional<Speckle>& speckle) {
     if (!speckle) return language.say("speckle.not tried");
-    const std::string grade = words(language, speckle->grade);
-    if (!speckle->spread) return capitalised(language.say("speckle.graded", {{"grade", grade}}));
-    const std::string spread = length_words(language, *speckle->spread);
-    return capitalised(language.say("speckle.graded and spread", {{"grade", grade}, {"spread", spread}}));
+    std::string text = language.say("speckle.graded", {{"grade", words(language, speckle->grade)}});
+    if (speckle->spread) text += ", " + length_words(language, *speckle->spread);
+    if (speckle->density) text += ", " + density_words(language, *speckle->density);
+    return capitalised(std::move(text));
 }
 
 std::optional<std::string> status_words(const Language& language, DyeStatus status) {

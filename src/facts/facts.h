@@ -6,6 +6,7 @@
 #include "base/colour.h"
 #include "base/ink.h"
 #include "base/length.h"
+#include "facts/speckled.h"
 #include "language/language.h"
 #include "pictures/picture_file.h"
 
@@ -51,9 +52,9 @@ struct Illustration {
 };
 
 class Facts;
-using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>, Symbol, Illustration>;
+using FactValue = std::variant<std::string, Patch, Length, std::vector<Facts>, Symbol, Illustration, Speckled>;
 
-enum class FactKind { text, patch, length, list, symbol, picture }; // in the order of FactValue
+enum class FactKind { text, patch, length, list, symbol, picture, speckles }; // in the order of FactValue
 
 // How facts are put on paper this time.
 struct Manner {

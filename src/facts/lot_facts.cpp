@@ -5,6 +5,7 @@
 #include "facts/dyes_in.h"
 #include "facts/illustration.h"
 #include "facts/lot_differences.h"
+#include "facts/palette.h"
 #include "facts/photo_rows.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
@@ -143,6 +144,17 @@ const Vocabulary& lot_vocabulary() {
                            return patch_of(m.language, *v.records, *v.lot);
                        },
                        {"", "its recorded colour in sRGB", "CSS Color 4 (sRGB, lab with D50)"}),
+            Row::list("lot.palette", "the colours of its recipe in the order in which they are laid on",
+                      palette_vocabulary(), palette_of,
+                      {"", "dyes of the bath in the order of the recipe, then what is shaken on, dye by dye", ""}),
+            Row::text(
+                "lot.palette.speckled", "there only if some of them are shaken on, which the yarn shows side by side",
+                [](const LotView& v, const Manner& m) {
+                    const bool speckled =
+                        std::ranges::any_of(palette_of(v), [](const PaletteColour& colour) { return !colour.depth; });
+                    return only_if(m.language, speckled, "palette.speckled");
+                },
+                {"", "a line of the recipe names a jar", ""}),
             photo_rows<LotView>("lot", [](const LotView& v) -> const ColourOrNone& { return v.lot->colour; }),
             Row::picture(
                 "lot.picture", "a photograph of it",

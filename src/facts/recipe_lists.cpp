@@ -2,12 +2,10 @@
 
 #include "facts/dyes_in.h"
 #include "facts/names.h"
+#include "facts/palette.h"
 #include "facts/recipe_wording.h"
 #include "facts/rows.h"
-#include "facts/swatches.h"
 #include "facts/wording.h"
-
-#include <cmath>
 
 namespace dyeleaf {
 
@@ -49,18 +47,10 @@ std::vector<Portion> portions(const std::vector<Amount>& per_pot) {
 
 // --- lines of the recipe ---
 
-// On the lot's own base the swatch nearest in depth that has a colour; else the deepest there is.
+// As in the lot's palette; of a jar, its first dye.
 Patch line_patch(const LineView& view, const Manner& manner) {
-    const Records& records = *view.of.records;
-    const Dye* dye = view.line.dye != nullptr ? view.line.dye : dyes_in(records, *view.line.jar).front();
-    const Swatch* nearest = nullptr;
-    for (const Swatch* swatch : swatches_on(*dye, view.of.lot->base.value)) {
-        if (!swatch->colour || !view.line.depth) continue;
-        const auto distance = [&](const Swatch& one) { return std::abs(std::log(one.depth / *view.line.depth)); };
-        if (nearest == nullptr || distance(*swatch) < distance(*nearest)) nearest = swatch;
-    }
-    return nearest == nullptr ? deepest_patch(manner.language, records, *dye)
-                              : patch_of(manner.language, records, *dye, *nearest);
+    const Dye* dye = view.line.dye != nullptr ? view.line.dye : dyes_in(*view.of.records, *view.line.jar).front();
+    return palette_patch(manner.language, {view.of, dye, view.line.dye != nullptr ? view.line.depth : std::nullopt});
 }
 
 } // namespace
@@ -91,7 +81,7 @@ const Vocabulary& line_vocabulary() {
                       [](const LineView& v, const Manner& m) { return result_words(m.language, v.line); },
                       {"%", "the rounded amounts on the dry weight", "arithmetic"}),
             Row::text("line.note", "the dyer's note to this line", [](const LineView& v) { return v.line.line->note; }),
-            Row::patch("line.patch", "the swatch on this base that is nearest in depth, else the deepest", line_patch),
+            Row::patch("line.patch", "its colour, as in lot.palette; of a jar, its first dye's", line_patch),
         }};
     return vocabulary;
 }

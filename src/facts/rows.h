@@ -49,6 +49,10 @@ template <class View> struct Rows {
         return value<Illustration>(std::move(name), FactKind::picture, std::move(meaning), derive,
                                    std::move(derivation));
     }
+    template <class Derive>
+    static FactRow speckles(std::string name, std::string meaning, Derive derive, Derivation derivation = {}) {
+        return value<Speckled>(std::move(name), FactKind::speckles, std::move(meaning), derive, std::move(derivation));
+    }
     // Each of the views that `derive` gives becomes an item, asked by way of `items`.
     template <class Derive>
     static FactRow list(std::string name, std::string meaning, const Vocabulary& items, Derive derive,

@@ -86,6 +86,17 @@ const Swatch* like_swatch(const Dye& dye, const Swatch& wanted) {
     return best;
 }
 
+// The mean of one side of all pairs.
+Lab mean(const std::vector<LikePair>& pairs, const Swatch* LikePair::*side) {
+    Lab sum;
+    for (const LikePair& pair : pairs) {
+        const Lab one = lab_of((pair.*side)->colour->value);
+        sum = {sum.lightness + one.lightness, sum.a + one.a, sum.b + one.b};
+    }
+    const auto count = static_cast<double>(pairs.size());
+    return {sum.lightness / count, sum.a / count, sum.b / count};
+}
+
 bool is_measured(const LikePair& pair) {
     return pair.wanted->colour_source == ColourSource::instrument &&
            pair.found->colour_source == ColourSource::instrument;
@@ -93,7 +104,8 @@ bool is_measured(const LikePair& pair) {
 
 std::optional<Substitute> compared(const Dye& dye, const std::vector<const Swatch*>& wanted, const Dye& original,
                                    const LotLimits& limits) {
-    Substitute result{&dye, {}};
+    Substitute result;
+    result.dye = &dye;
     for (const Swatch* swatch : wanted) {
         const Swatch* found = like_swatch(dye, *swatch);
         if (found == nullptr) continue;
@@ -103,6 +115,11 @@ std::optional<Substitute> compared(const Dye& dye, const std::vector<const Swatc
     }
     if (result.pairs.empty()) return std::nullopt;
     result.delta_e_2000 /= static_cast<double>(result.pairs.size());
+    const Lab of_wanted = mean(result.pairs, &LikePair::wanted);
+    const Lab of_found = mean(result.pairs, &LikePair::found);
+    result.leaning = leaning(of_wanted, of_found);
+    result.family = hue_family(of_found);
+    result.wanted_family = hue_family(of_wanted);
     result.is_measured =
         dye.fluorescent != true && original.fluorescent != true && std::ranges::all_of(result.pairs, is_measured);
     result.match = judge(result.delta_e_2000, result.is_measured, limits);
@@ -126,6 +143,21 @@ Lack lack_of(const Dye& dye, const std::vector<const Swatch*>& wanted) {
 }
 
 } // namespace
+
+CodeDifference hazard_difference(const Dye& wanted, const Dye& dye) {
+    const auto codes = [](const Dye& one) {
+        std::vector<std::string> result;
+        if (!one.hazards) return result;
+        for (const Hazard& hazard : *one.hazards)
+            add_once(result, hazard.code);
+        return result;
+    };
+    const auto without = [](std::vector<std::string> some, const std::vector<std::string>& others) {
+        std::erase_if(some, [&](const std::string& code) { return std::ranges::find(others, code) != others.end(); });
+        return some;
+    };
+    return {without(codes(dye), codes(wanted)), without(codes(wanted), codes(dye))};
+}
 
 bool is_of_class(const std::string& dye_class, const std::string& wanted) {
     const std::string whole = lower_case(dye_class);

@@ -1,6 +1,8 @@
 // Dyes that may stand in for another: how near their colours come where both were dyed alike.
 #pragma once
 
+#include "colour/hue.h"
+#include "colour/leaning.h"
 #include "facts/lot_differences.h"
 #include "records/records.h"
 
@@ -41,7 +43,9 @@ struct Substitute {
     const Dye* dye = nullptr;
     std::vector<LikePair> pairs; // in the order of the wanted swatches; at least one
     double delta_e_2000 = 0;     // their mean
-    bool is_measured = false;    // all their colours come from an instrument, and neither dye is fluorescent
+    Leaning leaning;             // of the mean of their colours from the mean of the wanted ones
+    HueFamily family = HueFamily::grey, wanted_family = HueFamily::grey; // of these means
+    bool is_measured = false; // all their colours come from an instrument, and neither dye is fluorescent
     LotMatch match = LotMatch::uncertain;
 };
 
@@ -67,6 +71,12 @@ struct Substitutes {
 
 // What is unknown fulfils no wish.
 Substitutes find_substitutes(const Records& records, const Wanted& wanted, const Wishes& wishes);
+
+// Which hazard codes the dye has that the wanted one has not, and the other way round. No data count as no codes.
+struct CodeDifference {
+    std::vector<std::string> more, fewer;
+};
+CodeDifference hazard_difference(const Dye& wanted, const Dye& dye);
 
 // Whether a dye's class is the one that was asked for, as in Wishes.
 bool is_of_class(const std::string& dye_class, const std::string& wanted);

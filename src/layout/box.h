@@ -48,6 +48,9 @@ struct SymbolMark {
     Symbol symbol;
     std::shared_ptr<const DisplayList> drawing;
 };
+struct SpeckleMark {
+    Speckled speckled;
+};
 struct PictureMark {
     PictureFile picture;
     std::string alt;   // read in its place
@@ -64,7 +67,7 @@ struct FilledBlank {
 };
 
 using FilledKind = std::variant<Flow, FilledGrid, Stack, FilledTable, Words, PatchBox, PictureMark, Rule, HoleMark,
-                                FilledBlank, SymbolMark, CodeMark>;
+                                FilledBlank, SymbolMark, CodeMark, SpeckleMark>;
 
 struct FilledBox {
     FilledKind kind = FilledBlank{};

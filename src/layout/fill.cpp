@@ -137,6 +137,13 @@ std::optional<FilledKind> fill_symbol(const SymbolBox& box, const Facts& facts) 
     return SymbolMark{*symbol, std::move(drawing)};
 }
 
+std::optional<FilledKind> fill_speckles(const SpecklesBox& box, const Facts& facts) {
+    const auto value = facts.find(box.speckled);
+    const auto* speckled = value ? std::get_if<Speckled>(&*value) : nullptr;
+    if (speckled == nullptr) return std::nullopt;
+    return SpeckleMark{*speckled};
+}
+
 std::optional<FilledKind> fill_picture(const Picture& picture, const Facts& facts) {
     const auto alt = picture.alt ? filled(*picture.alt, facts) : std::nullopt;
     if (const auto* file = std::get_if<PictureFile>(&picture.picture)) {
@@ -210,6 +217,7 @@ std::optional<FilledBox> fill(const Box& box, const Facts& facts) {
                                  [&](const Text& text) -> Result { return fill_text(text, facts); },
                                  [&](const SwatchBox& swatch) -> Result { return fill_patch(swatch, facts); },
                                  [&](const SymbolBox& symbol) -> Result { return fill_symbol(symbol, facts); },
+                                 [&](const SpecklesBox& box) -> Result { return fill_speckles(box, facts); },
                                  [&](const CodeBox& code) -> Result { return fill_code(code, facts); },
                                  [&](const Caution& caution) -> Result { return fill_caution(caution, facts); },
                                  [&](const Picture& picture) -> Result { return fill_picture(picture, facts); },

@@ -137,6 +137,8 @@ struct ContentMeasure {
         return words.around ? Size{} : set_words(words, width, trial).extent();
     }
     Size operator()(const PatchBox& patch) const { return (*this)(Stack{patch.children}); }
+    // As large as the layout makes it.
+    Size operator()(const SpeckleMark& /*mark*/) const { return {}; }
     // By its height, else by its width, else as wide on the label as there is room; one that shares a height asks for
     // none.
     Size operator()(const PictureMark& mark) const {

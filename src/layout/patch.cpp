@@ -49,6 +49,10 @@ StrokePath edge(Rect rect, Length corner, std::vector<Length> dash = {}) {
 Path cut_corner_path(Rect rect, Rect inked) {
     const Length slant =
         cut_corner_place(rect).size.width + (inked.right() - rect.right()) + (inked.bottom() - rect.bottom());
+    if (const Length above = slant - inked.size.height; above > Length{}) { // it leaves by the top of a thin band
+        return {MoveTo{inked.origin}, LineTo{{inked.right() - above, inked.top()}},
+                LineTo{{inked.right() - slant, inked.bottom()}}, LineTo{{inked.left(), inked.bottom()}}, ClosePath{}};
+    }
     return {MoveTo{inked.origin},
             LineTo{{inked.right(), inked.top()}},
             LineTo{{inked.right(), inked.bottom() - slant}},

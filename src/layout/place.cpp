@@ -7,6 +7,7 @@
 #include "layout/link_target.h"
 #include "layout/measure.h"
 #include "layout/patch.h"
+#include "speckles/draw_speckles.h"
 #include "symbols/symbols.h"
 
 #include <algorithm>
@@ -31,8 +32,8 @@ struct Context {
 
 std::string kind_name(const FilledBox& box) {
     if (const auto* flow = std::get_if<Flow>(&box.kind)) return flow->direction == Direction::down ? "column" : "row";
-    constexpr std::array names = {"",        "grid", "layers", "table", "text",   "swatch",
-                                  "picture", "rule", "hole",   "blank", "symbol", "code"};
+    constexpr std::array names = {"",     "grid", "layers", "table",  "text", "swatch",  "picture",
+                                  "rule", "hole", "blank",  "symbol", "code", "speckles"};
     static_assert(names.size() == std::variant_size_v<FilledKind>);
     return names.at(box.kind.index());
 }
@@ -152,6 +153,7 @@ class Placer {
                        [](const FilledBlank&) {},
                        [&](const SymbolMark& mark) { place_symbol(mark, box, rect, context); },
                        [&](const CodeMark& mark) { place_code(mark, box, rect, context); },
+                       [&](const SpeckleMark& mark) { place_speckles(mark.speckled, box, rect, context); },
                    },
                    filled.kind);
     }
@@ -491,6 +493,14 @@ class Placer {
             list_->items.emplace_back(FillPath{rect_path(grown(letters, mm(0.4))), *context.ground});
         const Rect inked = ink_words(words, set, line, black_or_white_on(*context.ground), *list_);
         result_.zones.push_back({Zone::Kind::words, context.to_label.bounds(inked), &box, words.text});
+    }
+
+    void place_speckles(const Speckled& speckled, const Box& box, Rect rect, const Context& context) {
+        begin(figure(speckled.description));
+        for (DisplayItem& item : draw_speckles(speckled, ink_, rect, bled(rect), box.corner))
+            list_->items.push_back(std::move(item));
+        end();
+        result_.zones.push_back({Zone::Kind::colour, context.to_label.bounds(rect), &box, speckled.description});
     }
 
     void place_rule(const Rule& rule, Rect rect) {

@@ -110,6 +110,8 @@ std::optional<Speckle> read_speckle(const Node& node, const std::string& what, D
                                               {"blotchy", SpeckleGrade::blotchy}});
     const auto grade = needed_field(fields, "grade", "grade: clean", grades);
     speckle.spread = optional_field(fields, "spread", within(read_length, on_yarn));
+    speckle.density = optional_field(
+        fields, "density", within(read_areal_density, {per_square_centimetre(0.05), per_square_centimetre(50)}));
     speckle.tried_on = optional_field(fields, "tried on", read_date);
     fields.refuse_the_rest();
     if (!grade) return std::nullopt;

@@ -21,6 +21,8 @@ std::map<std::string, std::vector<Colour*>> photographed(Records& records) {
         if (const auto* photo = colour ? std::get_if<PhotoColour>(&colour->value) : nullptr)
             found[photo->photo.name.value].push_back(&colour);
     };
+    for (Base& base : records.bases)
+        add(base.colour);
     for (Lot& lot : records.lots)
         add(lot.colour);
     for (Dye& dye : records.dyes) {

@@ -51,6 +51,7 @@ constexpr auto known_keys = std::to_array<std::string_view>({
     "crocks",
     "currency",
     "customer",
+    "density",
     "depth",
     "diameter",
     "down",

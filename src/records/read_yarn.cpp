@@ -193,6 +193,7 @@ std::optional<Base> read_base(const Node& node, Diagnostics& diagnostics) {
     if (const Node* care = fields.take("care")) base.care_spot = care->spot;
     const auto sources = one_of<CareSource>({{"mill", CareSource::mill}, {"own test", CareSource::own_test}});
     base.care_source = optional_field(fields, "care from", sources);
+    base.colour = optional_field(fields, "colour", read_colour);
     base.notes = optional_field(fields, "notes", read_notes);
     base.numbers = read_article_numbers(fields);
     fields.ignore("private notes");

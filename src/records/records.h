@@ -15,6 +15,7 @@
 #include "records/photo_colour.h"
 #include "records/recipe.h"
 #include "records/recorded_picture.h"
+#include "records/speckle_grade.h"
 
 #include <optional>
 #include <string>
@@ -37,7 +38,6 @@ enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
 enum class ColourSource { instrument, photo, eye };
 enum class DyeStatus { current, discontinued, reformulated };
-enum class SpeckleGrade { clean, soft, hazy, blotchy };
 enum class Basis { weight, volume };
 enum class PutUp { skein, mini, cone, braid };
 enum class Spinning { combed, carded };
@@ -116,7 +116,8 @@ struct Component {
 
 struct Speckle {
     SpeckleGrade grade = SpeckleGrade::clean;
-    std::optional<Length> spread; // width of a speckle once wetted
+    std::optional<Length> spread;        // width of a speckle once wetted
+    std::optional<ArealDensity> density; // of all that show, fine ones too, on the yarn
     std::optional<RecordedDate> tried_on;
 };
 
@@ -261,7 +262,8 @@ struct Base {
     std::optional<std::string> origin;
     std::vector<Care> care; // empty: none recorded
     std::optional<CareSource> care_source;
-    Spot care_spot; // the base's own where no care is recorded
+    std::optional<Sourced<RecordedColour>> colour; // undyed
+    Spot care_spot;                                // the base's own where no care is recorded
     std::optional<std::string> notes;
     ArticleNumbers numbers = {};
     Spot spot;

@@ -25,16 +25,55 @@ constexpr std::array volume_units = {Unit{"mL", 1}, Unit{"L", 1000}};
 constexpr std::array density_units = {Unit{"g/mL", 1}};
 constexpr std::array share_units = {Unit{"%", 1}};
 constexpr std::array resolution_units = {Unit{"dpi", 1}};
+constexpr double square_inch = inch * inch / 100; // in cm²
+constexpr std::array areal_density_units = {Unit{"per cm2", 1}, Unit{"per cm²", 1}, Unit{"per in2", 1 / square_inch},
+                                            Unit{"per in²", 1 / square_inch}};
 
 // What people write for a unit, and the unit.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 33> spellings = {{
-    {"gr", "g"},           {"gm", "g"},      {"gram", "g"},        {"grams", "g"},        {"kilo", "kg"},
-    {"kilos", "kg"},       {"ounce", "oz"},  {"ounces", "oz"},     {"lbs", "lb"},         {"pound", "lb"},
-    {"pounds", "lb"},      {"inch", "in"},   {"inches", "in"},     {"\"", "in"},          {"”", "in"},
-    {"point", "pt"},       {"points", "pt"}, {"pts", "pt"},        {"metre", "m"},        {"metres", "m"},
-    {"meter", "m"},        {"meters", "m"},  {"mtr", "m"},         {"yard", "yd"},        {"yards", "yd"},
-    {"yds", "yd"},         {"cc", "mL"},     {"millilitre", "mL"}, {"millilitres", "mL"}, {"milliliter", "mL"},
-    {"milliliters", "mL"}, {"percent", "%"}, {"per cent", "%"},
+constexpr std::array<std::pair<std::string_view, std::string_view>, 43> spellings = {{
+    {"gr", "g"},
+    {"gm", "g"},
+    {"gram", "g"},
+    {"grams", "g"},
+    {"kilo", "kg"},
+    {"kilos", "kg"},
+    {"ounce", "oz"},
+    {"ounces", "oz"},
+    {"lbs", "lb"},
+    {"pound", "lb"},
+    {"pounds", "lb"},
+    {"inch", "in"},
+    {"inches", "in"},
+    {"\"", "in"},
+    {"”", "in"},
+    {"point", "pt"},
+    {"points", "pt"},
+    {"pts", "pt"},
+    {"metre", "m"},
+    {"metres", "m"},
+    {"meter", "m"},
+    {"meters", "m"},
+    {"mtr", "m"},
+    {"yard", "yd"},
+    {"yards", "yd"},
+    {"yds", "yd"},
+    {"cc", "mL"},
+    {"millilitre", "mL"},
+    {"millilitres", "mL"},
+    {"milliliter", "mL"},
+    {"milliliters", "mL"},
+    {"percent", "%"},
+    {"per cent", "%"},
+    {"/cm2", "per cm2"},
+    {"/cm²", "per cm2"},
+    {"cm2", "per cm2"},
+    {"per square cm", "per cm2"},
+    {"per sq cm", "per cm2"},
+    {"per square centimetre", "per cm2"},
+    {"/in2", "per in2"},
+    {"per square inch", "per in2"},
+    {"per sq in", "per in2"},
+    {"per square in", "per in2"},
 }};
 
 constexpr std::array kitchen_measures = {"tsp",         "tbsp",  "teaspoon", "teaspoons", "tablespoon",
@@ -217,6 +256,7 @@ const Dimension volume{"volume", volume_units};
 const Dimension density{"density", density_units};
 const Dimension share{"share", share_units};
 const Dimension resolution{"resolution", resolution_units};
+const Dimension areal_density{"number per area", areal_density_units};
 } // namespace dimensions
 
 std::optional<double> read_amount(const Node& node, const std::string& what, const Dimension& dimension, Bounds bounds,

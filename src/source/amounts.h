@@ -23,7 +23,7 @@ struct Dimension {
 
 // The dimensions that records and layouts know.
 namespace dimensions {
-extern const Dimension paper_length, type_size, yarn_length, mass, volume, density, share, resolution;
+extern const Dimension paper_length, type_size, yarn_length, mass, volume, density, share, resolution, areal_density;
 }
 
 struct Bounds {

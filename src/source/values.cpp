@@ -168,6 +168,13 @@ std::optional<Percent> read_percent(const Node& node, const std::string& what, R
     return value ? std::optional{percent(*value)} : std::nullopt;
 }
 
+std::optional<ArealDensity> read_areal_density(const Node& node, const std::string& what, Range<ArealDensity> range,
+                                               Diagnostics& diagnostics) {
+    const auto value =
+        read_quantity(node, what, dimensions::areal_density, {range.least.number(), range.most.number()}, diagnostics);
+    return value ? std::optional{per_square_centimetre(*value)} : std::nullopt;
+}
+
 std::optional<double> read_resolution(const Node& node, const std::string& what, Range<double> range,
                                       Diagnostics& diagnostics) {
     return read_quantity(node, what, dimensions::resolution, {range.least, range.most}, diagnostics);

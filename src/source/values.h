@@ -57,6 +57,10 @@ std::optional<Density> read_density(const Node& node, const std::string& what, R
 std::optional<Percent> read_percent(const Node& node, const std::string& what, Range<Percent> range,
                                     Diagnostics& diagnostics);
 
+// per cm2, per in2.
+std::optional<ArealDensity> read_areal_density(const Node& node, const std::string& what, Range<ArealDensity> range,
+                                               Diagnostics& diagnostics);
+
 // dpi, dots to the inch.
 std::optional<double> read_resolution(const Node& node, const std::string& what, Range<double> range,
                                       Diagnostics& diagnostics);

@@ -41,7 +41,7 @@ inline Dye full_dye() {
     dye.light_fastness = "moderate";
     dye.breaks_into = std::vector<Component>{{"rust", Sourced<RecordedColour>{hex("#8a4b2a"), {}}, mm(3)},
                                              {"", std::nullopt, std::nullopt}};
-    dye.speckle = Speckle{SpeckleGrade::clean, mm(2.5), Date{2026, 3, 14}};
+    dye.speckle = Speckle{SpeckleGrade::clean, mm(2.5), per_square_centimetre(4), Date{2026, 3, 14}};
     dye.hazards = std::vector<Hazard>{{"H334"}, {"H317"}};
     dye.precautions = std::vector<Precaution>{{"P261"}, {"P280", "Wear protective gloves."}};
     dye.bulk_density = grams_per_millilitre(0.45);
@@ -115,6 +115,7 @@ inline Base full_base() {
     base.needles = "2.25–2.75 mm";
     base.origin = "spun in Portugal";
     base.care = {{CareProcess::bleach, "no bleach", "Do not bleach"}, {CareProcess::wash, "hand wash", "Hand wash"}};
+    base.colour = Sourced<RecordedColour>{hex("#f2ede1"), {}};
     base.notes = "four plies";
     base.numbers = {Sourced<std::string>{"2000000100012", {}}, Sourced<std::string>{"400000100012", {}}};
     return base;

@@ -71,6 +71,24 @@ TEST_CASE("several swatches count by their mean", "[facts]") {
     CHECK(bench.find({}, percent(2)).ranked.front().delta_e_2000 == Approx(3.4412).margin(0.00005));
 }
 
+TEST_CASE("a dye is said to lean to a side, and which hazard codes it has more or fewer", "[facts]") {
+    Dye original = wanted();
+    original.hazards = std::vector<Hazard>{{"H317"}, {"H319"}};
+    Dye other = dye_of("a", {measured(1, "plain-sock", Lab{55, 14, -70})});
+    other.hazards = std::vector<Hazard>{{"H334"}, {"H317"}};
+    const Bench bench{{original, other}};
+    const Substitutes found = bench.find();
+    const Substitute& one = found.ranked.front();
+    CHECK(one.leaning.lightness == 1);
+    CHECK(one.leaning.strength == -1);
+    CHECK(one.leaning.hue == Pole::red);
+    CHECK(one.wanted_family == HueFamily::blue);
+    CHECK(one.family == HueFamily::blue);
+    const CodeDifference codes = hazard_difference(original, other);
+    CHECK(codes.more == std::vector<std::string>{"H334"});
+    CHECK(codes.fewer == std::vector<std::string>{"H319"});
+}
+
 TEST_CASE("swatches are compared on one base and at like depths only", "[facts]") {
     const Bench bench{{wanted(), dye_of("near", {measured(0.8, "plain-sock", third)}),
                        dye_of("far", {measured(0.79, "plain-sock", blue)}),

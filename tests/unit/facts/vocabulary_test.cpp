@@ -38,8 +38,8 @@ Patch patch(const Facts& facts, const std::string& name) {
 }
 
 FactKind kind_of(const FactValue& value) {
-    constexpr std::array kinds{FactKind::text, FactKind::patch,  FactKind::length,
-                               FactKind::list, FactKind::symbol, FactKind::picture};
+    constexpr std::array kinds{FactKind::text,   FactKind::patch,   FactKind::length,  FactKind::list,
+                               FactKind::symbol, FactKind::picture, FactKind::speckles};
     return kinds.at(value.index());
 }
 

@@ -107,7 +107,7 @@ TEST_CASE("unknown is not no", "[facts]") {
     const Dye full = full_dye();
     CHECK(words(english(), breaks(full)) == "Breaks into");
     CHECK(breaking_words(english(), full) == "breaks into rust");
-    CHECK(speckle_words(english(), full.speckle) == "Clean speckles, 2.5\u00a0mm");
+    CHECK(speckle_words(english(), full.speckle) == "Clean speckles, 2.5\u00a0mm, 4\u00a0per\u00a0cm²");
     Dye neon = full;
     neon.fluorescent = true;
     CHECK(warning_words(english(), neon) == warning_words(english(), full)); // that stands on its own

@@ -4,6 +4,7 @@
 #include "profiles/printer_colours.h"
 
 #include <catch2/catch.hpp>
+#include <lcms2.h>
 
 #include <fstream>
 #include <iterator>
@@ -16,6 +17,17 @@ namespace {
 Profile outside_profile(const std::string& name) {
     std::ifstream file{"/usr/share/color/icc/ghostscript/" + name, std::ios::binary};
     const std::string bytes{std::istreambuf_iterator<char>{file}, {}};
+    return Profile::read(bytes).value();
+}
+
+// A profile that Little CMS made, said to be a printer's.
+Profile printers_own(void* made) {
+    cmsSetDeviceClass(made, cmsSigOutputClass);
+    cmsUInt32Number length = 0;
+    REQUIRE(cmsSaveProfileToMem(made, nullptr, &length));
+    std::string bytes(length, '\0');
+    REQUIRE(cmsSaveProfileToMem(made, bytes.data(), &length));
+    cmsCloseProfile(made);
     return Profile::read(bytes).value();
 }
 
@@ -49,6 +61,16 @@ TEST_CASE("no printer goes beyond all of its colours", "[profiles]") {
     // Green light alone is the nearest that sRGB has: clipped channel by channel, as pages are.
     const Lab beyond{88, -120, 100};
     CHECK(delta_e_76(screen.nearest(beyond), to_lab(to_rgb(beyond).colour)) < 0.2);
+}
+
+TEST_CASE("printers of RGB and of black alone are understood", "[profiles]") {
+    const Profile rgb = printers_own(cmsCreate_sRGBProfile());
+    CHECK(rgb.is_of_printer());
+    CHECK(delta_e_76(PrinterColours::of(rgb).value().printed({50, 20, -30}), {50, 20, -30}) < 0.1);
+    cmsToneCurve* curve = cmsBuildGamma(nullptr, 2.2);
+    const auto black = PrinterColours::of(printers_own(cmsCreateGrayProfile(cmsD50_xyY(), curve))).value();
+    cmsFreeToneCurve(curve);
+    CHECK(delta_e_76(black.printed({50, 20, -30}), {50, 0, 0}) < 0.1);
 }
 
 TEST_CASE("a profile says what it is of", "[profiles]") {
