@@ -10,6 +10,7 @@
 #include "cli/new_folder.h"
 #include "cli/next_lot.h"
 #include "cli/overview.h"
+#include "cli/photo_list.h"
 #include "cli/pipeline.h"
 #include "cli/printer_profile.h"
 #include "cli/proof.h"
@@ -66,7 +67,8 @@ int run_check(const CheckFolder& command, Session& session) {
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
     if (records && status == all_well)
-        session.out << "whether everything fits its label is checked when you render it\n";
+        session.out << list_photo_colours(*records)
+                    << "whether everything fits its label is checked when you render it\n";
     return status;
 }
 

@@ -114,7 +114,7 @@ struct Text {
 struct SwatchBox {
     std::string patch; // a patch fact
     std::vector<Box> holds;
-    TextStyle style = {}; // of the code that it carries where it is hardly told from another
+    TextStyle style = {}; // of what it says of itself: its code where it is hardly told from another, its source
 };
 struct Picture {
     std::variant<PictureFile, std::string> picture; // found beside the layout, or a picture fact

@@ -11,6 +11,7 @@
 #include "facts/check_hazards.h"
 #include "facts/check_lots.h"
 #include "facts/check_mix.h"
+#include "facts/check_photos.h"
 #include "facts/check_recipe.h"
 #include "facts/check_shades.h"
 #include "facts/check_yarn.h"
@@ -26,6 +27,7 @@ constexpr double far_beyond_print = 10;
 
 void check_colour(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
                   Diagnostics& diagnostics) {
+    check_photo(colour, whose, diagnostics);
     if (!colour || !is_beyond_print(colour->value)) return;
     const double beyond = delta_e_2000(lab_of(colour->value), to_lab(rgb_of(colour->value)));
     if (beyond <= far_beyond_print) return;
@@ -67,6 +69,7 @@ void check_jar(const Records& records, const Jar& jar, const Date& today, Diagno
 }
 
 void check_base(const Records& records, const Base& base, Diagnostics& diagnostics) {
+    check_colour(base.colour, base.name, diagnostics);
     check_fibres(base, records.studio.market, diagnostics);
     check_care(records, base, diagnostics);
     check_yarn_weight(base, diagnostics);

@@ -33,6 +33,8 @@ struct Patch {
     std::string description;   // for readers who cannot see it: "Sloe at 0.5 % on Plain Sock"
     std::string code = {};     // of the dye or lot that it is a colour of; empty: of nothing that has one
     bool beyond_print = false; // the true colour is stronger: this is the nearest one that sRGB has
+    // What must be said of it on paper: "from a photo", and the same in fewer letters. Empty: nothing.
+    std::vector<std::string> says = {};
 };
 
 // A drawing that the program knows, by its key: "care/wash 30 gentle", "ghs/GHS07".

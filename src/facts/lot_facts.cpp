@@ -6,6 +6,7 @@
 #include "facts/illustration.h"
 #include "facts/lot_differences.h"
 #include "facts/palette.h"
+#include "facts/photo_rows.h"
 #include "facts/pots.h"
 #include "facts/put_up_facts.h"
 #include "facts/rows.h"
@@ -154,6 +155,7 @@ const Vocabulary& lot_vocabulary() {
                     return only_if(m.language, speckled, "palette.speckled");
                 },
                 {"", "a line of the recipe names a jar", ""}),
+            photo_rows<LotView>("lot", [](const LotView& v) -> const ColourOrNone& { return v.lot->colour; }),
             Row::picture(
                 "lot.picture", "a photograph of it",
                 [](const LotView& v) { return illustration(v.lot->picture, v.lot->colourway, v.lot->id.value); }),

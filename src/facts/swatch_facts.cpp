@@ -5,6 +5,7 @@
 #include "facts/date_rows.h"
 #include "facts/dye_wording.h"
 #include "facts/illustration.h"
+#include "facts/photo_rows.h"
 #include "facts/ramp_facts.h"
 #include "facts/rows.h"
 #include "facts/stock_solution.h"
@@ -53,7 +54,7 @@ const Vocabulary& component_vocabulary() {
     using Row = Rows<ComponentView>;
     static const Vocabulary vocabulary{
         "component",
-        {
+        together({
             Row::text("component.name", "the colour's name", [](const ComponentView& v) { return v.component->name; }),
             Row::patch("component.patch", "the colour",
                        [](const ComponentView& v, const Manner& m) {
@@ -65,7 +66,9 @@ const Vocabulary& component_vocabulary() {
                           if (!v.component->halo) return std::nullopt;
                           return length_words(m.language, *v.component->halo);
                       }),
-        }};
+            photo_rows<ComponentView>(
+                "component", [](const ComponentView& v) -> const ColourOrNone& { return v.component->colour; }),
+        })};
     return vocabulary;
 }
 
@@ -114,6 +117,8 @@ const Vocabulary& swatch_vocabulary() {
                           return words(m.language, v.swatch->colour_source);
                       },
                       {"", "from “colour from”", ""}),
+            photo_rows<SwatchView>("swatch",
+                                   [](const SwatchView& v) -> const ColourOrNone& { return v.swatch->colour; }),
             Row::picture("swatch.picture", "a photograph of it",
                          [](const SwatchView& v, const Manner& m) {
                              const std::string words = label_words(m.language, *v.swatch, v.base());

@@ -44,6 +44,7 @@ Patch patch_of(const Language& language, const std::optional<Sourced<RecordedCol
     if (source == ColourSource::photo) {
         patch.kind = Patch::Kind::estimated;
         patch.description = with_note(language, patch.description, "dye.from a photo");
+        patch.says = {language.say("dye.recorded by.photo"), language.say("dye.photo")};
     }
     if (is_beyond_print(colour->value)) {
         patch.beyond_print = true;
@@ -60,7 +61,10 @@ Patch with_code(Patch patch, const std::string& code) {
 } // namespace
 
 Lab lab_of(const RecordedColour& colour) {
-    return std::visit(Overloaded{[](Lab lab) { return lab; }, [](const auto& other) { return to_lab(other); }}, colour);
+    return std::visit(Overloaded{[](Lab lab) { return lab; },
+                                 [](const PhotoColour& photo) { return photo.reading.value().colour; },
+                                 [](const auto& other) { return to_lab(other); }},
+                      colour);
 }
 
 Rgb rgb_of(const RecordedColour& colour) {
@@ -189,7 +193,8 @@ Patch deepest_patch(const Language& language, const Records& records, const Dye&
 
 Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component) {
     const std::string colour = component.name.empty() ? language.say("dye.this colour") : component.name;
-    return patch_of(language, component.colour, ColourSource::eye,
+    const bool is_photo = component.colour && std::holds_alternative<PhotoColour>(component.colour->value);
+    return patch_of(language, component.colour, is_photo ? ColourSource::photo : ColourSource::eye,
                     language.say("dye.breaks into", {{"dye", distinct_name(records, dye)}, {"colour", colour}}));
 }
 

@@ -11,6 +11,7 @@
 
 namespace dyeleaf {
 
+// Of a photograph, what was read; requires that read_pictures has looked into it.
 Lab lab_of(const RecordedColour& colour);
 Rgb rgb_of(const RecordedColour& colour);
 // Whether it is stronger than sRGB can show.

@@ -41,7 +41,7 @@ struct Words {
 struct PatchBox {
     Patch patch;
     std::vector<FilledBox> children; // stacked on the colour
-    TextStyle style;                 // of its code
+    TextStyle style;                 // of what stands on it: its code, its source
     bool carries_code = false;       // it is hardly told from another one on the label
 };
 struct SymbolMark {

@@ -48,8 +48,8 @@ class LabelCheck {
         for (const Misfit& misfit : placement_.misfits)
             note(misfit);
         note_missing_characters();
-        for (const BareTwin& twin : placement_.bare_twins)
-            note(twin);
+        for (const SilentPatch& patch : placement_.silent_patches)
+            note(patch);
         for (std::size_t i = 0; i < placement_.zones.size(); ++i) {
             const Zone& zone = placement_.zones[i];
             if (!is_text(zone)) continue;
@@ -91,15 +91,23 @@ class LabelCheck {
     }
 
     // Words that name it close by are as good.
-    void note(const BareTwin& twin) {
-        const Rect near_by = grown(twin.rect, mm(3));
-        const bool is_named = std::ranges::any_of(placement_.zones, [&](const Zone& zone) {
+    void note(const SilentPatch& patch) {
+        const Rect near_by = grown(patch.rect, mm(3));
+        const bool is_said = std::ranges::any_of(placement_.zones, [&](const Zone& zone) {
             return zone.kind == Zone::Kind::words && overlap(zone, near_by) &&
-                   zone.text.find(twin.code) != std::string::npos;
+                   std::ranges::any_of(patch.says, [&](const std::string& words) {
+                       return zone.text.find(words) != std::string::npos;
+                   });
         });
-        if (is_named) return;
-        note(false, twin.box,
-             "the patch of " + in_quotes(twin.code) +
+        if (is_said) return;
+        const std::string& words = patch.says.front();
+        if (patch.lacks == SilentPatch::Lacks::source) {
+            note(false, patch.box, "a patch is too small to say " + in_quotes(words) + " on it",
+                 "give the patch more room in the layout, or say so beside it");
+            return;
+        }
+        note(false, patch.box,
+             "the patch of " + in_quotes(words) +
                  " is too small for its code, and another colour here is hardly to be told from it",
              "give the patch more room in the layout, or place the code beside it");
     }

@@ -96,11 +96,11 @@ class Placer {
 
     // How far the result had come, to take back a try.
     struct Mark {
-        std::size_t items, zones, misfits, missing, pictures, bare_twins, boxes;
+        std::size_t items, zones, misfits, missing, pictures, silent_patches, boxes;
     };
     [[nodiscard]] Mark mark() const {
-        return {list_->items.size(),     result_.zones.size(),      result_.misfits.size(), result_.missing.size(),
-                result_.pictures.size(), result_.bare_twins.size(), result_.boxes.size()};
+        return {list_->items.size(),     result_.zones.size(),          result_.misfits.size(), result_.missing.size(),
+                result_.pictures.size(), result_.silent_patches.size(), result_.boxes.size()};
     }
     void go_back_to(const Mark& mark) {
         const auto cut = [](auto& list, std::size_t size) {
@@ -111,7 +111,7 @@ class Placer {
         cut(result_.misfits, mark.misfits);
         cut(result_.missing, mark.missing);
         cut(result_.pictures, mark.pictures);
-        cut(result_.bare_twins, mark.bare_twins);
+        cut(result_.silent_patches, mark.silent_patches);
         cut(result_.boxes, mark.boxes);
     }
 
@@ -431,6 +431,43 @@ class Placer {
         context.ground = ground_of(patch.patch, ink_);
         place_stack(patch.children, box, rect, context);
         if (patch.carries_code && patch.children.empty()) place_patch_code(patch, box, rect, context);
+        if (!patch.patch.says.empty()) place_patch_source(patch, box, rect, context);
+    }
+
+    // In its upper left corner, clear of the patch's marks and of what else stands on it, as large and in as many words
+    // as there is room for.
+    void place_patch_source(const PatchBox& patch, const Box& box, Rect rect, const Context& context) {
+        constexpr Length from_trim = mm(3); // common practice
+        const bool bleeds = bled(rect) != rect;
+        const Length inset = bleeds ? from_trim : mm(0.6) + box.corner * 0.3;
+        const Rect room = shrunk(rect, {bleeds ? mm(0.8) : inset, inset, inset, inset});
+        const auto is_clear = [&](Rect letters) {
+            const Rect on_label = context.to_label.bounds(letters);
+            return std::ranges::none_of(marks_on(patch.patch, rect),
+                                        [&](Rect mark) { return overlap(mark, letters); }) &&
+                   std::ranges::none_of(result_.zones, [&](const Zone& zone) {
+                       return zone.kind == Zone::Kind::words && overlap(zone, on_label);
+                   });
+        };
+        for (const std::string& text : patch.patch.says) {
+            for (const Length size : {pt(6), pt(5.5), pt(5)}) {
+                Words words{text, patch.style};
+                words.style.size = words.style.smallest = size;
+                words.style.leading = 1.1;
+                words.style.lines = 0;
+                const SetWords set = set_words(words, room.size.width, trial_);
+                const Rect letters{room.origin, set.extent()};
+                if (set.paragraph->words_broken || !contains(room, letters) || !is_clear(letters)) continue;
+                if (ink_.mono || ink_.sparing)
+                    list_->items.emplace_back(FillPath{rect_path(grown(letters, mm(0.3))), *context.ground});
+                const Rect inked = ink_words(words, set, letters, black_or_white_on(*context.ground), *list_);
+                note_words(words, box, set);
+                result_.zones.push_back({Zone::Kind::words, context.to_label.bounds(inked), &box, text});
+                return;
+            }
+        }
+        result_.silent_patches.push_back(
+            {SilentPatch::Lacks::source, &box, context.to_label.bounds(rect), patch.patch.says});
     }
 
     // In the middle of its patch, on one line and clear of the patch's marks, or not at all.
@@ -446,7 +483,8 @@ class Placer {
         const auto marks = marks_on(patch.patch, rect);
         const bool is_clear = std::ranges::none_of(marks, [&](Rect mark) { return overlap(mark, letters); });
         if (set.cut || set.paragraph->words_broken || !contains(rect, letters) || !is_clear) {
-            result_.bare_twins.push_back({&box, context.to_label.bounds(rect), words.text});
+            result_.silent_patches.push_back(
+                {SilentPatch::Lacks::code, &box, context.to_label.bounds(rect), {words.text}});
             return;
         }
         note_words(words, box, set);

@@ -66,11 +66,13 @@ struct PlacedBox {
     Rect rect;
 };
 
-// A patch that is too small for the code that it should carry.
-struct BareTwin {
+// A patch that is too small for what should stand on it.
+struct SilentPatch {
+    enum class Lacks { code, source };
+    Lacks lacks = Lacks::code;
     const Box* box = nullptr;
-    Rect rect; // on the label
-    std::string code;
+    Rect rect;                     // on the label
+    std::vector<std::string> says; // one of these beside it is as good
 };
 
 struct Placement {
@@ -79,7 +81,7 @@ struct Placement {
     std::vector<Misfit> misfits;
     std::vector<MissingGlyph> missing;
     std::vector<PlacedPicture> pictures;
-    std::vector<BareTwin> bare_twins;
+    std::vector<SilentPatch> silent_patches;
     std::vector<PlacedBox> boxes;
 };
 

@@ -2,10 +2,12 @@
 
 #include "pictures/faults.h"
 
+#include <algorithm>
 #include <csetjmp>
 #include <cstdio>
 #include <cstdlib>
 #include <memory>
+#include <utility>
 #include <vector>
 
 #include <jpeglib.h>
@@ -58,18 +60,20 @@ class Decoder {
     [[nodiscard]] bool opened() const { return opened_; }
     [[nodiscard]] const jpeg_decompress_struct& header() const { return jpeg_; }
 
-    // In pixels `coarser` times as large as the stored ones. False where data are missing.
-    bool unpack(unsigned coarser, const std::function<void(std::span<const unsigned char>)>& row) {
+    // The first `rows`, in pixels `coarser` times as large as the stored ones. False where data are missing.
+    bool unpack(unsigned coarser, int rows, const std::function<void(std::span<const unsigned char>)>& row) {
         jpeg_.scale_num = 1;
         jpeg_.scale_denom = coarser;
         jpeg_.out_color_space = JCS_RGB;
         if (!attempt([&] { jpeg_start_decompress(&jpeg_); })) return false;
         std::vector<unsigned char> pixels(std::size_t{jpeg_.output_width} * 3);
         unsigned char* place = pixels.data();
-        while (jpeg_.output_scanline < jpeg_.output_height) {
+        const auto end = std::min(jpeg_.output_height, static_cast<JDIMENSION>(rows));
+        while (jpeg_.output_scanline < end) {
             if (!attempt([&] { jpeg_read_scanlines(&jpeg_, &place, 1); })) return false;
             row(pixels);
         }
+        if (end < jpeg_.output_height) return !errors_.incomplete;
         return attempt([&] { jpeg_finish_decompress(&jpeg_); }) && !errors_.incomplete;
     }
 
@@ -95,19 +99,52 @@ class Decoder {
     bool opened_ = false;
 };
 
-// Exif 2.32, tag 274; 1 where there is none or it is none of the eight.
-int orientation_in(const jpeg_decompress_struct& header) {
+using Exif = std::unique_ptr<ExifData, void (*)(ExifData*)>;
+
+// Calls `found` with each Exif block until it says that it has what it looks for.
+void look_into_exif(const jpeg_decompress_struct& header, const std::function<bool(ExifData&)>& found) {
     for (jpeg_saved_marker_ptr marker = header.marker_list; marker != nullptr; marker = marker->next) {
         if (marker->marker != JPEG_APP0 + 1) continue;
-        const std::unique_ptr<ExifData, void (*)(ExifData*)> exif{
-            exif_data_new_from_data(marker->data, marker->data_length), exif_data_unref};
-        if (!exif) continue;
-        const ExifEntry* entry = exif_content_get_entry(exif->ifd[EXIF_IFD_0], EXIF_TAG_ORIENTATION);
-        if (entry == nullptr || entry->format != EXIF_FORMAT_SHORT || entry->components == 0) continue;
-        const int value = exif_get_short(entry->data, exif_data_get_byte_order(exif.get()));
-        if (value >= 1 && value <= 8) return value;
+        const Exif exif{exif_data_new_from_data(marker->data, marker->data_length), exif_data_unref};
+        if (exif && found(*exif)) return;
     }
-    return 1;
+}
+
+int short_in(ExifData& exif, ExifIfd folder, ExifTag tag) {
+    const ExifEntry* entry = exif_content_get_entry(exif.ifd[folder], tag);
+    if (entry == nullptr || entry->format != EXIF_FORMAT_SHORT || entry->components == 0) return 0;
+    return exif_get_short(entry->data, exif_data_get_byte_order(&exif));
+}
+
+// Exif 2.32, tag 274; 1 where there is none or it is none of the eight.
+int orientation_in(const jpeg_decompress_struct& header) {
+    int orientation = 1;
+    look_into_exif(header, [&](ExifData& exif) {
+        const int value = short_in(exif, EXIF_IFD_0, EXIF_TAG_ORIENTATION);
+        if (value < 1 || value > 8) return false;
+        orientation = value;
+        return true;
+    });
+    return orientation;
+}
+
+// Adobe RGB (1998), which cameras name without adding a profile: DCF 2.0 (JEITA CP-3461B), from memory.
+constexpr StatedLights dcf_option{{0.3127, 0.3290}, {0.64, 0.33}, {0.21, 0.71}, {0.15, 0.06}, 563.0 / 256};
+
+// Exif 2.32, tag 40961, and the index of interoperability "R03".
+StatedColours colours_in(const jpeg_decompress_struct& header) {
+    StatedColours colours;
+    look_into_exif(header, [&](ExifData& exif) {
+        const ExifEntry* index =
+            exif_content_get_entry(exif.ifd[EXIF_IFD_INTEROPERABILITY], EXIF_TAG_INTEROPERABILITY_INDEX);
+        if (index != nullptr && index->size >= 3 &&
+            std::string_view{reinterpret_cast<const char*>(index->data), 3} == "R03")
+            colours = dcf_option;
+        else if (short_in(exif, EXIF_IFD_EXIF, EXIF_TAG_COLOR_SPACE) == 1)
+            colours = StatedSrgb{};
+        return !std::holds_alternative<NotStated>(colours);
+    });
+    return colours;
 }
 
 } // namespace
@@ -129,7 +166,7 @@ PictureOrFault read_jpeg(std::string_view bytes) {
                         orientation_in(header),
                         1};
     if (!is_sound(picture.stored)) return too_large(picture.stored);
-    if (!decoder.unpack(8, [](auto) {})) return broken();
+    if (!decoder.unpack(8, most_pixels, [](auto) {})) return broken();
     picture.shape = static_cast<double>(seen(picture).across) / seen(picture).down;
     return picture;
 }
@@ -139,9 +176,20 @@ std::string jpeg_profile(std::string_view bytes) {
     return decoder.opened() ? decoder.profile() : std::string{};
 }
 
-bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row) {
+std::optional<Coding> coding_of_jpeg(std::string_view bytes) {
     Decoder decoder{bytes};
-    return decoder.opened() && decoder.header().num_components != 4 && decoder.unpack(1, row);
+    if (!decoder.opened()) return std::nullopt;
+    const jpeg_decompress_struct& header = decoder.header();
+    Coding coding{{static_cast<int>(header.image_width), static_cast<int>(header.image_height)},
+                  header.num_components == 1,
+                  colours_in(header)};
+    if (std::string profile = decoder.profile(); !profile.empty()) coding.colours = StatedProfile{std::move(profile)};
+    return coding;
+}
+
+bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row, int rows) {
+    Decoder decoder{bytes};
+    return decoder.opened() && decoder.header().num_components != 4 && decoder.unpack(1, rows, row);
 }
 
 } // namespace dyeleaf

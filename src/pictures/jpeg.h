@@ -2,8 +2,11 @@
 #pragma once
 
 #include "pictures/read_picture.h"
+#include "pictures/stated_colours.h"
 
 #include <functional>
+#include <limits>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -16,8 +19,13 @@ bool is_jpeg(std::string_view bytes);
 // broken only by a printer.
 PictureOrFault read_jpeg(std::string_view bytes);
 
-// Calls `row` with each stored row from the top, three bytes a pixel: red, green, blue. False where it is broken.
-bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row);
+// Calls `row` with each stored row from the top, or with so many of them, three bytes a pixel: red, green, blue. False
+// where it is broken.
+bool unpack_jpeg(std::string_view bytes, const std::function<void(std::span<const unsigned char>)>& row,
+                 int rows = std::numeric_limits<int>::max());
+
+// Nothing where it is broken. Colours are stated by an ICC profile, else by Exif.
+std::optional<Coding> coding_of_jpeg(std::string_view bytes);
 
 // The ICC profile inside, or nothing.
 std::string jpeg_profile(std::string_view bytes);

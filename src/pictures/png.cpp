@@ -22,15 +22,15 @@ std::uint32_t number(std::string_view bytes, std::size_t at) {
     return value;
 }
 
-// 5.3: chunk after chunk, up to IEND. What they hold is checked when it is painted.
-bool is_whole(std::string_view bytes) {
+} // namespace
+
+// 5.3: chunk after chunk. What they hold is checked when it is painted.
+bool has_png_chunk(std::string_view bytes, std::string_view name) {
     for (std::size_t at = signature; at + around <= bytes.size(); at += around + number(bytes, at)) {
-        if (bytes.substr(at + 4, 4) == "IEND") return true;
+        if (bytes.substr(at + 4, 4) == name) return true;
     }
     return false;
 }
-
-} // namespace
 
 bool is_png(std::string_view bytes) {
     return bytes.starts_with(start.substr(0, signature));
@@ -44,7 +44,7 @@ PictureOrFault read_png(std::string_view bytes) {
     const Pixels stored{static_cast<int>(across), static_cast<int>(down)};
     if (across == 0 || down == 0) return broken();
     if (!is_sound(stored)) return too_large(stored);
-    if (!is_whole(bytes)) return broken();
+    if (!has_png_chunk(bytes, "IEND")) return broken();
     return PictureFile{{}, PictureKind::png, stored, 1, static_cast<double>(across) / down};
 }
 

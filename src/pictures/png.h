@@ -8,7 +8,8 @@
 namespace dyeleaf {
 
 bool is_png(std::string_view bytes);
-// Requires: is_png.
+// Requires: is_png; so with what follows.
+bool has_png_chunk(std::string_view bytes, std::string_view name);
 PictureOrFault read_png(std::string_view bytes);
 
 } // namespace dyeleaf

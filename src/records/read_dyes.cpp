@@ -22,8 +22,7 @@ std::optional<Swatch> read_swatch(const Node& node, Diagnostics& diagnostics) {
     const auto depth = needed_field(fields, "depth", "depth: 0.5 %", depth_range);
     const auto base = needed_field(fields, "base", "base: plain-sock", read_reference);
     swatch.colour = optional_field(fields, "colour", read_colour);
-    swatch.colour_source =
-        optional_field(fields, "colour from", read_colour_source).value_or(usual_source(swatch.colour));
+    swatch.colour_source = read_colour_source(fields, swatch.colour);
     swatch.dyed = optional_field(fields, "dyed", read_date);
     swatch.picture = optional_field(fields, "picture", read_picture_name);
     swatch.notes = optional_field(fields, "notes", read_notes);

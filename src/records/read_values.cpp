@@ -5,6 +5,8 @@
 #include "records/complaint.h"
 #include "records/guess_dates.h"
 #include "records/plain_letters.h"
+#include "records/read_fields.h"
+#include "records/read_photo_colour.h"
 #include "records/read_spectrum.h"
 #include "source/amounts.h"
 #include "source/values.h"
@@ -161,6 +163,7 @@ std::optional<Months> read_period(const Node& node, const std::string& what, Dia
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what,
                                                    Diagnostics& diagnostics) {
     if (node.kind == Node::Kind::map) {
+        if (speaks_of_photo(node)) return read_photo_colour(node, diagnostics);
         const auto spectrum = read_spectrum(node, what, diagnostics);
         return spectrum ? std::optional{Sourced<RecordedColour>{*spectrum, node.spot}} : std::nullopt;
     }
@@ -173,16 +176,26 @@ std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::
     return std::nullopt;
 }
 
+namespace {
+
+// Where nobody says: only an instrument measures a curve.
 ColourSource usual_source(const std::optional<Sourced<RecordedColour>>& colour) {
-    const bool curve = colour && std::holds_alternative<Spectrum>(colour->value);
-    return curve ? ColourSource::instrument : ColourSource::eye;
+    if (!colour) return ColourSource::eye;
+    if (std::holds_alternative<PhotoColour>(colour->value)) return ColourSource::photo;
+    return std::holds_alternative<Spectrum>(colour->value) ? ColourSource::instrument : ColourSource::eye;
 }
 
-std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics) {
-    return read_choice<ColourSource>(
-        node, what,
-        {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}},
-        diagnostics);
+} // namespace
+
+ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour) {
+    const auto words = one_of<ColourSource>(
+        {{"instrument", ColourSource::instrument}, {"photo", ColourSource::photo}, {"eye", ColourSource::eye}});
+    const ColourSource usual = usual_source(colour);
+    const ColourSource source = optional_field(fields, "colour from", words).value_or(usual);
+    if (usual != ColourSource::photo || source == usual) return source;
+    fields.diagnostics().error(colour->spot, "this colour is read from a photo, and “colour from” says otherwise",
+                               "delete “colour from”, or write the colour as it was measured");
+    return usual;
 }
 
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics) {

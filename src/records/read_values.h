@@ -3,6 +3,7 @@
 
 #include "records/records.h"
 #include "source/document.h"
+#include "source/fields.h"
 
 #include <optional>
 #include <string>
@@ -22,11 +23,10 @@ std::optional<std::string> read_name(const Node& node, const std::string& what, 
 std::optional<RecordedDate> read_date(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // "6 months", "2 years"; at most 20 years.
 std::optional<Months> read_period(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// A text as in colour_notation.h, or {reflectance: …} as in read_spectrum.h.
+// A text as in colour_notation.h, {reflectance: …} as in read_spectrum.h, or {photo: …} as in read_photo_colour.h.
 std::optional<Sourced<RecordedColour>> read_colour(const Node& node, const std::string& what, Diagnostics& diagnostics);
-// Where a colour was taken from if nobody says: only an instrument measures a curve.
-ColourSource usual_source(const std::optional<Sourced<RecordedColour>>& colour);
-std::optional<ColourSource> read_colour_source(const Node& node, const std::string& what, Diagnostics& diagnostics);
+// How it was taken, by “colour from”. Where nobody says: by instrument if it is a curve; a photograph is nothing else.
+ColourSource read_colour_source(Fields& fields, const std::optional<Sourced<RecordedColour>>& colour);
 // How the paper is turned for its back.
 std::optional<Backs> read_backs(const Node& node, const std::string& what, Diagnostics& diagnostics);
 // The name of a file beside the records.

@@ -219,7 +219,7 @@ std::optional<Lot> read_lot(const Node& node, const Currency& currency, Diagnost
     lot.dyed = optional_field(fields, "dyed", read_date);
     if (const Node* price = fields.take("price")) lot.price = read_price(*price, currency, diagnostics);
     lot.colour = optional_field(fields, "colour", read_colour);
-    lot.colour_source = optional_field(fields, "colour from", read_colour_source).value_or(usual_source(lot.colour));
+    lot.colour_source = read_colour_source(fields, lot.colour);
     if (const Node* dyes = fields.take("dyes"))
         lot.dyes = read_references(*dyes, "dyes", "dyes: [sloe, haw]", diagnostics);
     lot.recipe = read_recipe(fields);

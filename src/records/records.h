@@ -8,12 +8,13 @@
 #include "base/quantity.h"
 #include "base/spot.h"
 #include "colour/spectrum.h"
-#include "pictures/picture_file.h"
 #include "records/care.h"
 #include "records/girth.h"
 #include "records/lot_form.h"
 #include "records/money.h"
+#include "records/photo_colour.h"
 #include "records/recipe.h"
+#include "records/recorded_picture.h"
 #include "records/speckle_grade.h"
 
 #include <optional>
@@ -31,7 +32,7 @@ struct UnknownDate {
 };
 using RecordedDate = std::variant<UnknownDate, Date>;
 
-using RecordedColour = std::variant<Rgb, Lab, Spectrum>;
+using RecordedColour = std::variant<Rgb, Lab, Spectrum, PhotoColour>;
 
 enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
@@ -47,12 +48,6 @@ enum class CareSource { mill, own_test };
 enum class Backs { long_edge, short_edge, by_hand, by_hand_reversed };
 using Superwash = std::variant<bool, Percent>; // of all its wool or of none; or of so much of the yarn
 using InStock = std::variant<bool, Mass>;      // some or none; or so much
-
-// A picture beside the records. What it is of stands in the file, which read_pictures looks into.
-struct RecordedPicture {
-    Sourced<std::string> name; // of the file, as written
-    std::optional<PictureFile> file;
-};
 
 // From which difference (ΔE00, CIEDE2000) on two lots of one colourway are told apart. There is no standard for yarn
 // dyed by hand: these are common practice.

@@ -1,8 +1,9 @@
 #!/usr/bin/env python3
 """Photographs and logos on paper, read back by outside tools: poppler takes the pictures out of the PDF again, and
-ImageMagick says how a photograph looks once it is turned upright (Exif 2.32, tag 274)."""
+ImageMagick says how a photograph looks once it is turned upright (Exif 2.32, tag 274). And colours read from photographs."""
 
 import os
+import re
 import struct
 import subprocess
 import tempfile
@@ -192,6 +193,189 @@ class Pictures(unittest.TestCase):
                    self.here / "studio", "-o", self.here / "large.pdf", "--only", "26-117:1")
         self.assertEqual("", peak.stderr)
         self.assertLess((self.here / "large.pdf").stat().st_size, photo.stat().st_size + 60_000)
+
+
+PHOTO_RECORDS = """
+studio: {name: Quillmoor Yarn Works, market: none%(studio)s}
+bases:
+  - id: plain-sock
+    name: Plain Sock
+    fibre: {merino wool: 75 %%, polyamide: 25 %%}
+    skein: {weight: 100 g, length: 420 m}
+    care: [hand wash, no bleach, no tumble, no iron, no dry clean]
+dyes:
+  - id: sloe
+    name: Sloe
+    line: Fenlight acid
+    swatches: [{depth: 1 %%, base: plain-sock, colour: %(colour)s, dyed: 2026-03-14}]
+lots:
+  - {id: "26-117", colourway: Hedge, base: plain-sock, skeins: 3, dyed: 2026-11-09, colour: %(colour)s}
+"""
+PROFILES = Path("/usr/share/color/icc/ghostscript")
+
+
+class ColoursFromPhotographs(unittest.TestCase):
+    """Pictures by ImageMagick, colours by lcms's own transicc."""
+
+    def setUp(self):
+        scratch = tempfile.TemporaryDirectory()
+        self.addCleanup(scratch.cleanup)
+        self.here = Path(scratch.name)
+        self.studio = self.here / "studio"
+        self.studio.mkdir()
+        self.photo = self.studio / "photo.jpg"
+
+    def records(self, name="photo.jpg", swatch="across: 10 to 40 %, down: 10 to 90 %",
+                grey="across: 60 to 90 %, down: 10 to 90 %", light="grey: {%s, lightness: 50}", studio=""):
+        colour = "{photo: %s, swatch: {%s}, %s}" % (name, swatch, light % grey)
+        (self.studio / "records.yaml").write_text(PHOTO_RECORDS % {"colour": colour, "studio": studio}, encoding="utf-8")
+
+    def check(self):
+        return run(PROGRAM, "check", self.studio, "--date", "2026-11-20", check=False)
+
+    def lab(self):
+        """As `check` lists it."""
+        result = self.check()
+        self.assertEqual((0, ""), (result.returncode, result.stderr))
+        listed = re.search(r"lab\((\S+) (\S+) (\S+)\)", result.stdout)
+        return [float(number) for number in listed.groups()]
+
+    def side_by_side(self, colour, grey, *options, file=None):
+        """The colour on the left half, the grey on the right."""
+        run("convert", f"xc:{colour}", f"xc:{grey}", "+append", "-sample", "300x200!", "-quality", "95", *options,
+            file or self.photo)
+
+    def true_lab(self, colour):
+        numbers = " ".join(str(int(colour[i:i + 2], 16)) for i in (1, 3, 5))
+        said = subprocess.run(["transicc", "-t", "1", "-n", "-i", PROFILES / "srgb.icc", "-o", "*Lab"], input=numbers,
+                              capture_output=True, text=True, check=False).stdout
+        return [float(number) for number in said.split()[:3]]
+
+    def assert_lab(self, wanted, found, delta):
+        for one, other in zip(wanted, found):
+            self.assertAlmostEqual(one, other, delta=delta, msg=f"{wanted}, {found}")
+
+    def test_colours_are_read_through_the_profile_in_the_file(self):
+        self.records()
+        for colour in ("#8d5a9e", "#c04030", "#3f7a5c", "#e0c050"):
+            for name, options in {
+                "none": ("-strip",),
+                "sRGB": ("-profile", PROFILES / "srgb.icc"),
+                "Adobe RGB": ("-profile", PROFILES / "srgb.icc", "-profile", PROFILES / "a98.icc"),
+                "ROMM RGB": ("-profile", PROFILES / "srgb.icc", "-profile", PROFILES / "rommrgb.icc"),
+            }.items():
+                with self.subTest(f"{colour}, {name}"):
+                    self.side_by_side(colour, "#777777", *options)
+                    self.assert_lab(self.true_lab(colour), self.lab(), 1.5)  # eight bits, and JPEG's own steps
+        self.assertIn("READ AS", self.check().stdout)
+
+    def test_png_pictures_of_16_bits_are_exact(self):
+        self.records("photo.png")
+        png = self.studio / "photo.png"
+        for name, options in {
+            "none": ("-strip",),
+            "Adobe RGB": ("-profile", PROFILES / "srgb.icc", "-profile", PROFILES / "a98.icc"),
+            "interlaced": ("-strip", "-interlace", "PNG"),
+        }.items():
+            with self.subTest(name):
+                self.side_by_side("#8d5a9e", "#777777", "-depth", "16", *options, file=png)
+                self.assert_lab(self.true_lab("#8d5a9e"), self.lab(), 0.2)
+
+    def test_a_cast_is_taken_off_and_exposure_made_good(self):
+        self.records()
+        # In linear light: less blue and green, as by a lamp, and a stop too dark.
+        lamp = ("-colorspace", "RGB", "-channel", "R", "-evaluate", "multiply", "0.5", "-channel", "G", "-evaluate", "multiply",
+                "0.44", "-channel", "B", "-evaluate", "multiply", "0.33", "+channel", "-colorspace", "sRGB", "-strip")
+        for colour in ("#8d5a9e", "#c04030", "#3f7a5c"):
+            with self.subTest(colour):
+                self.side_by_side(colour, "#777777", *lamp)
+                self.assert_lab(self.true_lab(colour), self.lab(), 5)
+
+    def test_rectangles_count_in_the_picture_as_it_is_seen(self):
+        quarters = ["(", "xc:#c04030", "xc:#307040", "+append", ")", "(", "xc:#304090", "xc:#777777", "+append", ")"]
+        run("convert", *quarters, "-append", "-sample", "300x200!", "-strip", "-quality", "95", self.here / "made.jpg")
+        jpeg = (self.here / "made.jpg").read_bytes()
+        for orientation in range(1, 9):
+            self.photo.write_bytes(oriented(jpeg, orientation))
+            seen = {}
+            for x in (0, 1):
+                for y in (0, 1):
+                    seen[x, y] = run("convert", self.photo, "-auto-orient", "-sample", "2x2!", "-depth", "8", "-format",
+                                     f"%[hex:p{{{x},{y}}}]", "info:").stdout[:6]
+            grey = next(place for place, colour in seen.items() if all(abs(int(colour[i:i + 2], 16) - 0x77) < 4 for i in (0, 2, 4)))
+            area = lambda x, y: f"across: {50 * x + 10} to {50 * x + 40} %, down: {50 * y + 10} to {50 * y + 40} %"
+            for place in set(seen) - {grey}:
+                with self.subTest(f"{orientation}, {place}"):
+                    self.records(swatch=area(*place), grey=area(*grey))
+                    self.assert_lab(self.true_lab("#" + seen[place]), self.lab(), 1.5)
+
+    def complaint(self):
+        result = self.check()
+        self.assertEqual(1, result.returncode, result.stdout)
+        return re.search(r"error: (.*)", result.stderr).group(1)
+
+    def test_what_cannot_be_read_says_why(self):
+        self.records()
+        self.side_by_side("#8d5a9e", "#777777", "-colorspace", "CMYK")
+        self.assertEqual("the picture “photo.jpg” is in the four inks of a press (CMYK)", self.complaint())
+        self.side_by_side("#8d5a9e", "#777777", "-colorspace", "Gray")
+        self.assertEqual("the picture “photo.jpg” is in shades of grey", self.complaint())
+        self.side_by_side("#8d5a9e", "#777777")
+        whole = self.photo.read_bytes()
+        self.photo.write_bytes(whole[:len(whole) * 2 // 3])
+        self.assertIn("is broken", self.complaint())
+        self.photo.write_bytes(b"\0\0\0\x18ftypheic\0\0\0\0")
+        self.assertIn("is a HEIC file", self.complaint())
+        for profile, words in (("default_cmyk.icc", "has a colour profile for the four inks of a press"),
+                               ("sgray.icc", "has a colour profile for greys"),
+                               ("lab.icc", "has a colour profile that is not for red, green and blue"),
+                               (None, "has a broken colour profile")):
+            icc = (PROFILES / profile).read_bytes() if profile else b"torn" * 100
+            pieces = [icc[i:i + 60000] for i in range(0, len(icc), 60000)]
+            markers = b""
+            for number, piece in enumerate(pieces, 1):  # ICC.1:2010, B.4
+                block = b"ICC_PROFILE\0" + bytes((number, len(pieces))) + piece
+                markers += b"\xff\xe2" + struct.pack(">H", len(block) + 2) + block
+            self.photo.write_bytes(whole[:2] + markers + whole[2:])
+            self.assertEqual(f"the picture “photo.jpg” {words}", self.complaint())
+        self.photo.write_bytes(whole)
+        self.records(swatch="across: 10 to 400 px, down: 10 to 90 %")
+        self.assertEqual("“across” ends at 400 px, and the picture is 300 pixels wide", self.complaint())
+        self.records(swatch="across: 10 to 65 %, down: 10 to 90 %")
+        self.assertEqual("this rectangle lies over that of the swatch", self.complaint())
+        self.records(name="logo.svg")
+        (self.studio / "logo.svg").write_text(LOGO % ("black", "black"), encoding="utf-8")
+        self.assertEqual("the picture “logo.svg” is a drawing", self.complaint())
+        self.records(name="phto.jpg")
+        self.assertIn("there is no picture called “phto.jpg”", self.complaint())
+
+    def test_a_doubtful_photograph_is_warned_of(self):
+        self.records(light="white: {%s, lightness: 95}")
+        self.side_by_side("#8d5a9e", "#ffffff", "-strip")
+        result = self.check()
+        self.assertEqual(0, result.returncode)
+        self.assertIn("the white beside Sloe at 1 % on Plain Sock is over-exposed", result.stderr)
+
+    def test_a_large_photograph_is_read_once_and_quickly(self):
+        run("convert", "-size", "4032x3024", "plasma:#a05030-#b06040", "-fill", "#777777", "-draw", "rectangle 2016,0 4032,3024",
+            "-strip", "-quality", "92", self.photo)
+        self.records()
+        peak = run("bash", "-c", 'ulimit -v 400000; time -p "$@"', "-", PROGRAM, "check", self.studio)
+        seconds = float(re.search(r"user (\S+)", peak.stderr).group(1))
+        self.assertLess(seconds, 4)  # well under one where the program is built to be used
+
+    def test_paper_says_that_a_colour_is_from_a_photograph(self):
+        self.side_by_side("#8d5a9e", "#777777", "-strip")
+        for studio, words in (("", "from a photo"), (", language: de", "nach Foto"), (", language: fr", "d’après photo")):
+            self.records(studio=studio)
+            for layout in ("hang-tag", "dye-card", "dye-cards", "dye-strip", "dye-index"):
+                for ink in ((), ("--mono",), ("--mono", "--save-ink")):
+                    with self.subTest(f"{layout}, {words}, {ink}"):
+                        target = self.here / "out.pdf"
+                        result = run(PROGRAM, "render", layout, self.studio, "-o", target, "--date", "2026-11-20", *ink)
+                        self.assertEqual("", result.stderr)
+                        text = " ".join(run("pdftotext", target, "-").stdout.split())
+                        self.assertIn(words, text)
 
 
 if __name__ == "__main__":

@@ -104,6 +104,14 @@ Records complete_records() {
     neon.in_stock = true;
     Dye strong = plain_dye("strong", "Damselfly", "Fenlight acid", "F-10");
     strong.swatches = {swatch(4, "plain-sock", Lab{44, -26, -40})}; // outside sRGB
+    PhotoColour photo;
+    photo.photo.name.value = "damselfly.jpg";
+    photo.reading = PhotoReading{};
+    photo.reading->read_as = "sRGB";
+    const Sourced<RecordedColour> photographed{photo, {}};
+    strong.swatches.push_back(swatch(3, "plain-sock", photo));
+    strong.breaks_into = std::vector<Component>{{"teal", photographed, std::nullopt}};
+    records.lots.front().colour = photographed;
     records.dyes.push_back(strong);
     neon.breaks_into = std::vector<Component>{};
     neon.hazards = std::vector<Hazard>{{"H318"}, {"H302"}, {"H334"}};

@@ -59,8 +59,8 @@ TEST_CASE("colours keep the space they were recorded in", "[records]") {
              "      - {depth: 3 %, base: q}\n");
     const auto& swatches = records.dye("a").swatches;
     REQUIRE(swatches.size() == 3);
-    CHECK(swatches[0].colour->value == RecordedColour{Rgb{1, 0, 0}});
-    CHECK(swatches[1].colour->value == RecordedColour{Lab{31.5, 12, -24}});
+    CHECK(std::get<Rgb>(swatches[0].colour->value) == Rgb{1, 0, 0});
+    CHECK(std::get<Lab>(swatches[1].colour->value) == Lab{31.5, 12, -24});
     CHECK(swatches[1].colour_source == ColourSource::photo);
     CHECK(swatches[1].depth == percent(2));
     CHECK(swatches[1].colour->spot.line == 8);

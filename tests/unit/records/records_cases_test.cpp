@@ -23,8 +23,8 @@ std::vector<std::shared_ptr<const SourceFile>> with_studio(std::vector<std::shar
 
 TEST_CASE("records say what is wrong, where, and what to write", "[records]") {
     std::size_t cases = 0;
-    for (const char* name : {"files", "studio", "printers", "values", "dyes", "jars", "bases", "lots", "recipes",
-                             "references", "slips", "unread"}) {
+    for (const char* name : {"files", "studio", "photos", "printers", "values", "dyes", "jars", "bases", "lots",
+                             "recipes", "references", "slips", "unread"}) {
         cases += run_cases(folder / (std::string{name} + ".case"), [](const auto& files, Diagnostics& diagnostics) {
             (void)read_records(with_studio(files), diagnostics);
         });

@@ -1,0 +1,13 @@
+#include "facts/photo_rows.h"
+
+namespace dyeleaf {
+
+const PhotoColour* photo_of(const ColourOrNone& colour) {
+    return colour ? std::get_if<PhotoColour>(&colour->value) : nullptr;
+}
+
+std::string difference_words(const Language& language, double delta_e_2000) {
+    return "ΔE00\u00A0" + language.number(fixed(delta_e_2000, 1));
+}
+
+} // namespace dyeleaf
