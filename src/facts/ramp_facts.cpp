@@ -18,6 +18,7 @@ using Text = std::optional<std::string>;
 Patch patch_of(const Language& language, const ShadeView& view) {
     const auto& [of, base, shade] = view;
     Patch patch = patch_at(language, *of.records, *of.dye, shade.depth, base->id.value);
+    patch.says.clear(); // the ramp's own note does
     if (!shade.is_estimated) return patch;
     return {Patch::Kind::estimated, to_rgb(shade.colour).colour,
             estimated_words(language, *of.records, *of.dye, shade.depth, base->id.value)};
