@@ -18,6 +18,7 @@
 #include "cli/studio.h"
 #include "cli/substitutes.h"
 #include "cli/today.h"
+#include "cli/unprintable_list.h"
 #include "finish/write_file.h"
 
 #include <ostream>
@@ -67,7 +68,7 @@ int run_check(const CheckFolder& command, Session& session) {
     const int status = session.finish();
     if (records) session.out << count_records(*records) << ": " << count_problems(session.diagnostics) << "\n";
     if (records && status == all_well)
-        session.out << list_photo_colours(*records)
+        session.out << list_photo_colours(*records) << list_unprintable_colours(*records)
                     << "whether everything fits its label is checked when you render it\n";
     return status;
 }

@@ -95,12 +95,14 @@ std::vector<FactRow> identity_rows() {
                        return deepest_patch(m.language, *v.records, *dye);
                    },
                    {"", "the deepest swatch of its first dye", ""}),
-        Row::text("jar.swatch_label", "depth and base of that: 2 % on Plain Sock",
+        Row::text("jar.swatch_label", "depth and base of that: 2 % on Plain Sock, and whether print falls short of it",
                   [](const JarView& v, const Manner& m) -> Text {
                       const Dye* dye = first_dye(v);
                       const Swatch* swatch = dye == nullptr ? nullptr : deepest_swatch(*dye);
                       if (swatch == nullptr) return std::nullopt;
-                      return label_words(m.language, *swatch, v.records->base(swatch->base.value));
+                      const std::string label = label_words(m.language, *swatch, v.records->base(swatch->base.value));
+                      const bool falls_short = swatch->colour && is_beyond_print(swatch->colour->value);
+                      return falls_short ? label + ", " + m.language.say("dye.beyond print patch") : label;
                   },
                   {"", "depth and base of that", ""}),
         Row::list("jar.patches", "the deepest swatch of each dye", part_vocabulary(), jar_dye_parts,

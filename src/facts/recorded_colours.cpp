@@ -22,6 +22,9 @@ std::vector<ColourOfRecord> recorded_colours(const Records& records) {
             all.push_back({part + " in " + name, component.colour->value, glows});
         }
     }
+    for (const Base& base : records.bases) {
+        if (base.colour) all.push_back({base.name + ", undyed", base.colour->value});
+    }
     for (const Lot& lot : records.lots) {
         if (lot.colour) all.push_back({"lot " + lot.id.value + ", " + lot.colourway, lot.colour->value});
     }

@@ -14,7 +14,7 @@ struct ColourOfRecord {
     bool glows = false; // of a fluorescent dye
 };
 
-// Swatches and what dyes break into, dye by dye, then lots; in the order of the records.
+// Swatches and what dyes break into, dye by dye, then undyed bases, then lots; in the order of the records.
 std::vector<ColourOfRecord> recorded_colours(const Records& records);
 
 } // namespace dyeleaf

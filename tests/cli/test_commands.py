@@ -145,6 +145,22 @@ class Check(Commands):
         self.assertEqual(result.stdout, "2 dyes, 1 base, 1 lot: no problems\nwhether everything fits its label is checked when you render it\n")
         self.assertEqual(result.stderr, "")
 
+    def test_what_no_print_shows_is_listed(self):
+        strong = 'form: powder, swatches: [{depth: 4 %, base: plain-sock, colour: "lab(44 -26 -40)"}]}'
+        glowing = 'form: powder, fluorescent: yes, swatches: [{depth: 1 %, base: plain-sock, colour: "#f77ea0"}]}'
+        records = RECORDS.replace("form: powder}", strong, 1).replace("form: powder}", glowing, 1)
+        self.studio(records)
+        result = self.expect(ALL_WELL, "check", "studio")
+        self.assertEqual(
+            result.stdout.splitlines()[1:5],
+            [
+                "No print shows these as they are, so tie real yarn to their cards:",
+                "  COLOUR OF                  ΔE00  ON PAPER",
+                "  Sloe at 4 % on Plain Sock  6.6   the nearest colour, with a +",
+                "  Møss at 1 % on Plain Sock        hatched: fluorescent",
+            ],
+        )
+
     def test_every_problem_is_shown_in_order_of_its_place(self):
         self.studio(RECORDS.replace("name: Sloe", "nmae: Sloe").replace("length: 420 m", "length: 420"))
         result = self.expect(PROBLEMS, "check", "studio")

@@ -356,6 +356,15 @@ TEST_CASE("a jar's facts", "[facts]") {
 }
 
 // 103 − 78.4 = 24.6 g, half of it dye; 24.6 / 1.5 = 16.4 skeins.
+TEST_CASE("a jar says where print falls short of its colour", "[facts]") {
+    Records records = studio_records();
+    const auto label = [&] { return text(items(records, ItemKind::jars)[0].facts, "jar.swatch_label"); };
+    CHECK(label() == "2\u00a0% on Plain Sock");
+    for (Swatch& swatch : records.dyes[0].swatches)
+        swatch.colour = Sourced<RecordedColour>{Lab{44, -26, -40}, {}};
+    CHECK(label() == "2\u00a0% on Plain Sock, stronger than print can show");
+}
+
 TEST_CASE("what the bench asks of a jar", "[facts]") {
     Records records = studio_records();
     const Facts jar = items(records, ItemKind::jars)[0].facts;
