@@ -20,7 +20,7 @@ bool turns_text(std::string_view text) {
 std::size_t control_bytes(std::string_view text) {
     const auto byte = static_cast<unsigned char>(text.front());
     if (byte == '\t' || byte == '\n' || byte == '\r') return 0;
-    if (byte < 0x20 || byte == 0x7F) return 1;
+    if (byte <= 0x7F) return byte < 0x20 || byte == 0x7F ? 1 : 0;
     const auto next = text.size() > 1 ? static_cast<unsigned char>(text[1]) : 0U;
     if (byte == 0xC2 && next < 0xA0) return 2; // U+0080 to U+009F
     if (text.starts_with("\uFEFF")) return 3;

@@ -7,6 +7,7 @@ import subprocess
 import sys
 import tempfile
 import unittest
+import xml.etree.ElementTree
 import zlib
 from pathlib import Path
 
@@ -120,7 +121,7 @@ class Texts(Hostile):
         self.assertIn("".join(name.split()), "".join(told.split()))
         self.run_it("render", "dye-strip", "studio", "-o", "card.svg", *DAY, status=0)
         for card in self.here.glob("card*.svg"):
-            subprocess.run(["xmllint", "--noout", card], check=True)
+            xml.etree.ElementTree.parse(card)
 
 
 class Places(Hostile):
