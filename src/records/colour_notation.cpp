@@ -171,8 +171,10 @@ std::optional<Complaint> about_range(const Notation& notation, const Triple& val
                              first_of(example) + decimal(channel.most, 0) + " for white"};
         }
         if (notation.name.starts_with("color(")) {
+            const bool is_srgb = notation.name.find("srgb") != std::string_view::npos; // hex is nothing else
             return Complaint{name + " is " + written + ", and lies between 0 and 1 here",
-                             about_bytes(values).value_or("write it as in \"" + example + "\"")};
+                             (is_srgb ? about_bytes(values) : std::nullopt)
+                                 .value_or("write it as in \"" + example + "\"; per cent take a % behind each")};
         }
         if (value < channel.least && channel.least == 0)
             return Complaint{"a chroma of " + written + " is no colour", "chroma begins at 0, which is grey"};

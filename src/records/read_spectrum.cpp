@@ -59,6 +59,11 @@ std::optional<std::vector<double>> read_shares(const Node& node, const std::stri
         sound = sound && value;
         if (value) percent.push_back(*value);
     }
+    if (node.kind == Node::Kind::list && node.items.empty()) {
+        diagnostics.error(node.spot, "this curve has no values",
+                          "write those of your instrument, as in " + std::string{example} +
+                              "; or leave the colour out");
+    }
     if (!sound || percent.empty()) return std::nullopt;
     const double peak = *std::ranges::max_element(percent);
     if (peak <= darkest_peak) {
