@@ -2,8 +2,8 @@
 
 #include "base/words.h"
 #include "charts/stock_chart.h"
-#include "cli/studio.h"
 #include "cli/pdf_file.h"
+#include "cli/studio.h"
 
 #include <algorithm>
 

@@ -34,8 +34,8 @@ struct PrintedNoteFile {
 struct Rendering {
     std::vector<PendingFile> files;      // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
     std::optional<PrintedNoteFile> note; // to be written after them
-    std::string summary;              // "12 tags on 2 sheets (a4-card)"
-    std::vector<std::string> remarks; // lines to say after it
+    std::string summary;                 // "12 tags on 2 sheets (a4-card)"
+    std::vector<std::string> remarks;    // lines to say after it
 };
 
 // Called before each sheet with its number, from 1, and how many there are.

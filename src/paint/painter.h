@@ -14,7 +14,8 @@ class PaintError : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-// Requires a page that viewers can show, else throws: PDF viewers take none longer than 200 inches (ISO 32000-1, annex C).
+// Requires a page that viewers can show, else throws: PDF viewers take none longer than 200 inches (ISO 32000-1, annex
+// C).
 void check_size(Size page);
 
 // One page as PNG on white, `dpi` dots to the inch, and as SVG with glyphs as outlines; both return the file's bytes.

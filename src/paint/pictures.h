@@ -12,8 +12,8 @@ namespace dyeleaf {
 
 class Pictures {
   public:
-    // Its pixels as stored, not yet turned upright; belongs to this object. A file that is gone or broken is a PaintError
-    // that names it.
+    // Its pixels as stored, not yet turned upright; belongs to this object. A file that is gone or broken is a
+    // PaintError that names it.
     cairo_surface_t* picture(const PictureFile& picture, bool grey);
 
   private:

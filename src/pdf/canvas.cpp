@@ -148,7 +148,8 @@ void Canvas::trace(const Path& path, int decimals) {
         const double left = rounded(rect->left(), decimals);
         const double top = rounded(rect->top(), decimals);
         // Edges that meet are rounded alike.
-        numbers({left, top, rounded(rect->right(), decimals) - left, rounded(rect->bottom(), decimals) - top}, decimals);
+        numbers({left, top, rounded(rect->right(), decimals) - left, rounded(rect->bottom(), decimals) - top},
+                decimals);
         return word("re");
     }
     const Overloaded step{[&](const MoveTo& move) {

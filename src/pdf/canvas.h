@@ -40,7 +40,7 @@ class Canvas {
     void end_text();
     std::string& text() { return operators_; }
 
-    void begin_mark(std::string_view words); // "/P<</MCID 3>>BDC"
+    void begin_mark(std::string_view words); // "/P <</MCID 3>> BDC"
     void end_mark();
 
     [[nodiscard]] const Resources& resources() const { return resources_; }

@@ -1,5 +1,6 @@
 #include "pdf/fonts.h"
 
+#include "paint/painter.h"
 #include "pdf/syntax.h"
 
 #include <fmt/format.h>
@@ -57,7 +58,7 @@ class RunWriter {
     void show(std::span<const Glyph> glyphs, std::string_view text) {
         if (glyphs.size() == 1 && font_.use(glyphs.front().index, text)) return show(glyphs.front());
         close();
-        content_ += "/Span<</ActualText<FEFF" + utf16_digits(text) + ">>>BDC\n";
+        content_ += "/Span <</ActualText<FEFF" + utf16_digits(text) + ">>> BDC\n";
         for (const Glyph& glyph : glyphs) {
             font_.use(glyph.index);
             show(glyph);
@@ -178,8 +179,8 @@ void DocumentFont::write(ObjectFile& file) const {
     const std::string name = "/" + subset_tag(used_) + "+" + program_.postscript_name();
     const bool cff = program_.is_cff();
     const std::string program = program_.subset(used_);
-    const int embedded = file.put_stream(
-        cff ? "/Subtype/CIDFontType0C" : "/Length1 " + std::to_string(program.size()), program);
+    const int embedded =
+        file.put_stream(cff ? "/Subtype/CIDFontType0C" : "/Length1 " + std::to_string(program.size()), program);
     const FontMeasures m = program_.measures();
     constexpr int symbolic = 4; // 9.8.2: not one of the Latin character sets that PDF names
     const int descriptor = file.put(fmt::format(
@@ -210,6 +211,14 @@ void Fonts::write(ObjectFile& file) const {
 }
 
 void append_run(std::string& content, const ShapedRun& run, double size, DocumentFont& font) {
+    std::size_t glyphs = 0;
+    std::size_t bytes = 0;
+    for (const Cluster& cluster : run.clusters) {
+        glyphs += static_cast<std::size_t>(cluster.glyphs);
+        bytes += static_cast<std::size_t>(cluster.bytes);
+    }
+    if (glyphs != run.glyphs.size() || bytes != run.text.size())
+        throw PaintError("the letters of a text do not belong to it");
     RunWriter{content, run, size, font}.write();
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "paint/artwork.h"
-#include "pdf/page_matrix.h"
 #include "pdf/object_file.h"
+#include "pdf/page_matrix.h"
 
 #include <map>
 #include <string>

@@ -78,8 +78,7 @@ void ObjectFile::write_stream_at(int object, std::string_view entries, std::stri
 // 7.5.7
 void ObjectFile::close_group() {
     if (group_ == 0) return;
-    put_stream(std::exchange(group_, 0),
-               fmt::format("/Type/ObjStm/N {}/First {}", in_group_, group_table_.size()),
+    put_stream(std::exchange(group_, 0), fmt::format("/Type/ObjStm/N {}/First {}", in_group_, group_table_.size()),
                group_table_ + group_values_);
     group_table_.clear();
     group_values_.clear();
@@ -111,10 +110,11 @@ void ObjectFile::finish(int catalog, int information) {
     digest_.add(static_cast<std::uint64_t>(table));
     const std::string id = fmt::format("<{:016X}{:016X}>", first, digest_.value());
     const std::uint64_t start = written_;
-    put_stream(table,
-               fmt::format("/Type/XRef/Size {}/W[1 5 2]/Root {}/Info {}/ID[{}{}]/DecodeParms<</Predictor 12/Columns {}>>",
-                           places_.size(), reference(catalog), reference(information), id, id, width),
-               rows);
+    put_stream(
+        table,
+        fmt::format("/Type/XRef/Size {}/W[1 5 2]/Root {}/Info {}/ID[{}{}]/DecodeParms<</Predictor 12/Columns {}>>",
+                    places_.size(), reference(catalog), reference(information), id, id, width),
+        rows);
     write(fmt::format("startxref\n{}\n%%EOF\n", start));
     sink_(pending_);
     pending_.clear();

@@ -14,8 +14,12 @@ struct PageMatrix {
     // First `inner`, then this.
     [[nodiscard]] constexpr PageMatrix after(const PageMatrix& inner) const {
         const auto [x, y] = apply(inner.e, inner.f);
-        return {a * inner.a + c * inner.b, b * inner.a + d * inner.b, a * inner.c + c * inner.d,
-                b * inner.c + d * inner.d, x, y};
+        return {a * inner.a + c * inner.b,
+                b * inner.a + d * inner.b,
+                a * inner.c + c * inner.d,
+                b * inner.c + d * inner.d,
+                x,
+                y};
     }
     // Requires: it does not flatten everything.
     [[nodiscard]] constexpr PageMatrix inverse() const {

@@ -65,7 +65,7 @@ const char* type_of(Tag::Role role) {
 
 } // namespace
 
-PaintedPage PagePainter::paint(const DisplayList& list) {
+PageContent PagePainter::paint(const DisplayList& list) {
     forget_unused_forms();
     canvas_ = {};
     tagged_.clear();
@@ -158,8 +158,8 @@ void PagePainter::draw_item(const BeginTag& begin) {
     end_decoration();
     if (tagged_.empty()) tagged_.emplace_back();
     part_ = begin.tag;
-    canvas_.begin_mark(fmt::format("/{}<</MCID {}>>BDC", type_of(begin.tag.role), parts_++));
-    if (begin.tag.spelled) canvas_.begin_mark("/Span<</ActualText" + text_string(begin.tag.words) + ">>BDC");
+    canvas_.begin_mark(fmt::format("/{} <</MCID {}>> BDC", type_of(begin.tag.role), parts_++));
+    if (begin.tag.spelled) canvas_.begin_mark("/Span <</ActualText" + text_string(begin.tag.words) + ">> BDC");
     const PageMatrix& m = canvas_.matrix();
     const Transform here{m.a, m.b, m.c, m.d, pt(m.e), pt(m.f)};
     tagged_.back().parts.push_back(begin.tag);

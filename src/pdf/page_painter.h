@@ -14,7 +14,7 @@
 
 namespace dyeleaf {
 
-struct PaintedPage {
+struct PageContent {
     std::string operators;
     Resources resources;
     TaggedPage tagged; // the n-th part is the page's n-th marked content
@@ -24,7 +24,7 @@ class PagePainter {
   public:
     explicit PagePainter(ObjectFile& file) : file_(file), images_(file) {}
 
-    PaintedPage paint(const DisplayList& list);
+    PageContent paint(const DisplayList& list);
     // Once all pages are painted.
     void write_fonts() const { fonts_.write(file_); }
 

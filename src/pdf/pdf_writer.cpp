@@ -41,7 +41,7 @@ PdfWriter::PdfWriter(ByteSink sink)
 
 void PdfWriter::page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& describe) {
     check_size(list.size);
-    PaintedPage painted = painter_.paint(list);
+    PageContent painted = painter_.paint(list);
     const PdfPage page = describe(std::move(painted.tagged));
     const int object = file_.reserve();
     const int parent = node_for_next_page();
@@ -53,8 +53,7 @@ void PdfWriter::page(const DisplayList& list, const std::function<PdfPage(Tagged
                                   on_page(grown(page.trim, page.bleed)), painted.resources.dictionary(),
                                   reference(contents), structure));
     nodes_.back().second += reference(object) + " ";
-    if (!page.label.empty())
-        fmt::format_to(std::back_inserter(labels_), "{}<</P{}>>", pages_, text_string(page.label));
+    if (!page.label.empty()) fmt::format_to(std::back_inserter(labels_), "{}<</P{}>>", pages_, text_string(page.label));
     if (!page.entry.empty()) entries_.push_back({page.entry, object});
     ++pages_;
 }
@@ -69,7 +68,8 @@ void PdfWriter::put_page_tree() {
     for (std::size_t i = 0; i < nodes_.size(); ++i) {
         const auto& [node, pages] = nodes_[i];
         const std::size_t count = std::min(pages_ - i * pages_in_node, pages_in_node);
-        file_.put(node, fmt::format("<</Type/Pages/Parent {}/Count {}/Kids[{}]>>", reference(pages_root_), count, pages));
+        file_.put(node,
+                  fmt::format("<</Type/Pages/Parent {}/Count {}/Kids[{}]>>", reference(pages_root_), count, pages));
         kids += reference(node) + " ";
     }
     file_.put(pages_root_, fmt::format("<</Type/Pages/Count {}/Kids[{}]>>", pages_, kids));
@@ -106,9 +106,10 @@ void PdfWriter::finish(const PdfDetails& details) {
     catalog += structure_.finish() + put_outline();
     catalog += "/Metadata " + reference(file_.put_packed("/Type/Metadata/Subtype/XML", xmp_packet(details)));
     // All colours are sRGB; the profile says so to whoever prints them (ISO 19005-2, 6.2.3 and 6.2.4.3).
-    catalog += fmt::format("/OutputIntents[<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)"
-                           "/Info(sRGB, IEC 61966-2-1)/DestOutputProfile {}>>]>>",
-                           reference(file_.put_stream("/N 3", srgb_profile())));
+    const int intent = file_.put("<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)"
+                                 "/Info(sRGB, IEC 61966-2-1)/DestOutputProfile " +
+                                 reference(file_.put_stream("/N 3", srgb_profile())) + ">>");
+    catalog += "/OutputIntents[" + reference(intent) + "]>>";
     const int information = file_.put(information_dictionary(details));
     file_.finish(file_.put(catalog), information);
 }

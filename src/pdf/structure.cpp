@@ -85,10 +85,10 @@ void StructureTree::add_label(int page, const TaggedLabel& label, std::string& o
 int StructureTree::put_link(int page, int element, const Tag& part, const std::string& contents, std::string& links,
                             const std::string& rectangle) {
     const int owner = file_.reserve();
-    const int link = file_.put(
-        fmt::format("<</Type/Annot/Subtype/Link/Rect{}/Border[0 0 0]/F 4/Contents{}/StructParent {}"
-                    "/A<</S/URI/URI{}>>>>", // flag 4: printed
-                    rectangle, text_string(part.target), keys_, byte_string(part.target)));
+    const int link =
+        file_.put(fmt::format("<</Type/Annot/Subtype/Link/Rect{}/Border[0 0 0]/F 4/Contents{}/StructParent {}"
+                              "/A<</S/URI/URI{}>>>>", // flag 4: printed
+                              rectangle, text_string(part.target), keys_, byte_string(part.target)));
     fmt::format_to(std::back_inserter(parents_), "{} {} ", keys_++, reference(owner));
     links += reference(link) + " ";
     const bool several = contents.starts_with('[');
