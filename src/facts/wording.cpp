@@ -18,7 +18,7 @@ std::string month_name(const Language& language, std::string_view list, const Da
 }
 
 std::string date_with(const Language& language, const Date& date, std::string_view months) {
-    const std::string year = std::to_string(date.year);
+    std::string year = std::to_string(date.year);
     if (date.month == 0) return year;
     const std::string month = month_name(language, months, date);
     if (date.day == 0) return language.say("dates.month", {{"month", month}, {"year", year}});

@@ -13,7 +13,7 @@ namespace dyeleaf {
 namespace {
 
 constexpr std::size_t most_in_group = 200; // of objects that share a stream
-constexpr std::size_t most_pending = 64 * 1024;
+constexpr std::size_t most_pending = 65'536;
 
 void append_big_endian(std::string& bytes, std::uint64_t value, int count) {
     for (int i = count - 1; i >= 0; --i)

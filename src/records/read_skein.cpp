@@ -158,7 +158,7 @@ std::vector<OddSkein> read_odd_skeins(const Node& node, const Lot& lot, const Cu
         auto skein = read_odd_skein(entry.node(), currency, diagnostics);
         if (!number || !skein) continue;
         skein->number = *number;
-        skeins.push_back(std::move(*skein));
+        skeins.push_back(*skein);
     }
     return skeins;
 }
