@@ -4,6 +4,7 @@
 #include "layout/layout.h"
 #include "project_folder.h"
 #include "sample_records.h"
+#include "setting.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -11,14 +12,6 @@
 using namespace dyeleaf;
 
 namespace {
-
-const Printing printing{{english()}, nullptr, {2026, 11, 2}};
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 Records records_with_link() {
     Records records = sample_records();

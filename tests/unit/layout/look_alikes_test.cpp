@@ -4,6 +4,7 @@
 #include "layout/check_label.h"
 #include "layout/look_alikes.h"
 #include "project_folder.h"
+#include "setting.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -15,12 +16,6 @@ namespace {
 constexpr Lab grey{50, 0, 0};
 constexpr Lab near_grey{52.9, 0, 0}; // ΔE00 of two greys near L* 50 is about the step in lightness
 constexpr Lab far_grey{53.2, 0, 0};
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 FilledBox patch_of(Lab colour, const std::string& code, const Box* box, Patch::Kind kind = Patch::Kind::recorded) {
     PatchBox patch{{kind, to_rgb(colour).colour, code + " described", code}, {}, {}};

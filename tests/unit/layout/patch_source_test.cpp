@@ -3,6 +3,7 @@
 #include "layout/check_label.h"
 #include "layout/place.h"
 #include "project_folder.h"
+#include "setting.h"
 
 #include <catch2/catch.hpp>
 
@@ -11,12 +12,6 @@ using namespace dyeleaf;
 namespace {
 
 constexpr Rgb rust{0.7, 0.38, 0.18};
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 struct Placed {
     std::string words;

@@ -5,6 +5,7 @@
 #include "layout/layout.h"
 #include "project_folder.h"
 #include "sample_records.h"
+#include "setting.h"
 
 #include <algorithm>
 #include <catch2/catch.hpp>
@@ -13,14 +14,6 @@
 using namespace dyeleaf;
 
 namespace {
-
-const Printing printing{{english()}, nullptr, {2026, 11, 2}};
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 struct Made {
     std::vector<std::string> complaints;

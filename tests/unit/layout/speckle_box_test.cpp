@@ -2,18 +2,13 @@
 #include "layout/measure.h"
 #include "layout/place.h"
 #include "project_folder.h"
+#include "setting.h"
 
 #include <catch2/catch.hpp>
 
 using namespace dyeleaf;
 
 namespace {
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 Speckled sloe() {
     Speckled speckled;

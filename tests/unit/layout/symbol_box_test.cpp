@@ -2,6 +2,7 @@
 #include "layout/check_label.h"
 #include "layout/measure.h"
 #include "project_folder.h"
+#include "setting.h"
 #include "symbols/symbols.h"
 
 #include <catch2/catch.hpp>
@@ -9,12 +10,6 @@
 using namespace dyeleaf;
 
 namespace {
-
-const Typesetter& typesetter() {
-    static Diagnostics diagnostics;
-    static const Typesetter one{{fonts_folder()}, diagnostics};
-    return one;
-}
 
 FilledBox symbol_in(const Box& box, const std::string& key) {
     return {SymbolMark{{key, "described", false}, symbol_drawing(key, false)}, &box};
