@@ -56,8 +56,9 @@ std::optional<Stock> stock_for(const Render& request, const Design& design, cons
     return std::nullopt;
 }
 
-std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items, Diagnostics& diagnostics) {
+std::vector<Trim> trims_of(const Design& design, const Items& items, Diagnostics& diagnostics) {
     std::vector<Trim> trims;
+    trims.reserve(items.size());
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
             trims.push_back({size->size, design.shape.round, design.shape.corner, design.shape.bleed,

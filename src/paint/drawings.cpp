@@ -8,11 +8,39 @@
 #include <algorithm>
 #include <cmath>
 
+#include <dlfcn.h>
 #include <librsvg/rsvg.h>
 
 namespace dyeleaf {
 
 namespace {
+
+// librsvg, and what it brings along, take as long to load as a tag takes to print, and few runs show a drawing: it
+// comes with the first.
+class Renderer {
+  public:
+    Renderer() : library_(dlopen("librsvg-2.so.2", RTLD_LAZY | RTLD_LOCAL)) {
+        find(read, "rsvg_handle_new_from_data");
+        find(render, "rsvg_handle_render_document");
+    }
+
+    decltype(&rsvg_handle_new_from_data) read = nullptr;
+    decltype(&rsvg_handle_render_document) render = nullptr;
+
+  private:
+    template <class Function> void find(Function& function, const char* name) {
+        void* found = library_ == nullptr ? nullptr : dlsym(library_, name);
+        if (found == nullptr) throw PaintError("drawings need librsvg, version 2, which is not installed");
+        function = reinterpret_cast<Function>(found);
+    }
+
+    void* library_; // stays: its types live as long as the program
+};
+
+const Renderer& renderer() {
+    static const Renderer loaded;
+    return loaded;
+}
 
 [[noreturn]] void refuse(const std::string& file) {
     throw PaintError("the drawing " + in_quotes(file) + " cannot be drawn: save it again as a plain SVG");
@@ -30,14 +58,14 @@ RsvgHandle* Drawings::drawing(const std::string& file) {
     if (known) return known.get();
     const auto bytes = file_bytes(file);
     if (!bytes) refuse(file);
-    known.reset(rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(bytes->data()), bytes->size(), nullptr));
+    known.reset(renderer().read(reinterpret_cast<const guint8*>(bytes->data()), bytes->size(), nullptr));
     if (!known) refuse(file);
     return known.get();
 }
 
 void Drawings::draw(cairo_t* context, const std::string& file, double width, double height) {
     const RsvgRectangle place{0, 0, width, height};
-    if (rsvg_handle_render_document(drawing(file), context, &place, nullptr) == FALSE) refuse(file);
+    if (renderer().render(drawing(file), context, &place, nullptr) == FALSE) refuse(file);
 }
 
 // Looked for in a small picture of it.
