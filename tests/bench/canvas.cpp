@@ -8,6 +8,7 @@
 #include <pango/pangoft2.h>
 
 #include <charconv>
+#include <filesystem>
 #include <stdexcept>
 #include <utility>
 
@@ -58,7 +59,12 @@ struct Shaper::Engine {
 
 Shaper::Shaper(const std::string& fonts) : engine_(std::make_unique<Engine>()) {
     Engine& engine = *engine_;
-    FcConfigAppFontAddDir(engine.config, reinterpret_cast<const FcChar8*>(fonts.c_str()));
+    // File by file: of a folder fontconfig would want to keep a cache, and complain that it has no place for one.
+    for (const auto& entry : std::filesystem::directory_iterator{fonts}) {
+        const std::string name = entry.path().extension().string();
+        if (name == ".otf" || name == ".ttf")
+            FcConfigAppFontAddFile(engine.config, reinterpret_cast<const FcChar8*>(entry.path().c_str()));
+    }
     FcConfigSetCurrent(engine.config);
     engine.map = pango_ft2_font_map_new();
     pango_ft2_font_map_set_resolution(PANGO_FT2_FONT_MAP(engine.map), 72, 72);
@@ -98,8 +104,7 @@ Shaped Shaper::shape(const std::string& text, const Style& style) {
                 {}};
         for (int i = 0; i < item->glyphs->num_glyphs; ++i) {
             const PangoGlyphInfo& info = item->glyphs->glyphs[i];
-            run.glyphs.push_back(
-                {info.glyph, shaped.width + info.geometry.x_offset / em, info.geometry.y_offset / em});
+            run.glyphs.push_back({info.glyph, shaped.width + info.geometry.x_offset / em, info.geometry.y_offset / em});
             shaped.width += info.geometry.width / em;
         }
         PangoGlyphItemIter cluster{};

@@ -139,9 +139,8 @@ class ListWriter {
         extent_.add(at + Point{size * draw.run->width, {}}, size);
         const Font font = font_of(*draw.run);
         line("text " + to_hex(draw.colour) + " " + number(size.in_pt()) + " " + points(at) + " " +
-             number(draw.turn + std::atan2(place.b, place.a)) + " " + font.family + " " +
-             std::to_string(font.weight) + (font.italic ? " 1" : " 0") + (font.tabular_figures ? " 1 " : " 0 ") +
-             draw.run->text);
+             number(draw.turn + std::atan2(place.b, place.a)) + " " + font.family + " " + std::to_string(font.weight) +
+             (font.italic ? " 1" : " 0") + (font.tabular_figures ? " 1 " : " 0 ") + draw.run->text);
     }
 
     void write(const DrawPicture& /*picture*/, const Transform& /*place*/) {
@@ -252,10 +251,11 @@ int write_list(const std::string& layout, const std::string& folder, const std::
             trims.push_back(trim);
         }
         const Language& language = job->languages.first;
-        const std::string caption = fmt::format(
-            "{} · {} · {} · {}", language.say("sheet.actual size"), job->design.name,
-            language.say("sheet.place", {{"number", std::to_string(i + 1)}, {"count", std::to_string(job->plans.size())}}),
-            short_date(language, *today));
+        const std::string caption =
+            fmt::format("{} · {} · {} · {}", language.say("sheet.actual size"), job->design.name,
+                        language.say("sheet.place",
+                                     {{"number", std::to_string(i + 1)}, {"count", std::to_string(job->plans.size())}}),
+                        short_date(language, *today));
         pages.push_back(
             compose_sheet(plan, lists, trims, job->stock, Side::front, set_caption(caption, job->typesetter)));
     }

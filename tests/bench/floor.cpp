@@ -1,5 +1,5 @@
-// The floor under the program's time and size: the same pages drawn by hand on Cairo and Pango, with no layout engine, in
-// the fastest way found. See DEVELOPERS.md, "How fast, how large".
+// The floor under the program's time and size: the same pages drawn by hand on Cairo and Pango, with no layout engine,
+// in the fastest way found. See DEVELOPERS.md, "How fast, how large".
 #include "bench/floor.h"
 
 #include <exception>

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <fstream>
 #include <map>
+#include <span>
 #include <sstream>
 #include <stdexcept>
 #include <variant>
@@ -17,9 +18,8 @@ namespace bench {
 
 namespace {
 
-// Where everything lies on the program's own pages, taken from them once: millimetres, on a tag from its top left corner.
-constexpr std::array tag_left = {11.0, 75.0, 139.0};
-constexpr std::array tag_top = {5.0, 99.0, 193.0};
+// Where everything lies on the program's own pages, taken from them once: millimetres, on a tag from its top left
+// corner.
 constexpr double tag_width = 60, tag_height = 90, band_height = 12;
 constexpr double text_left = 4, text_width = 52, beside_code = 26;
 constexpr double symbols_top = 48.9, symbol_scale = 0.6;
@@ -32,8 +32,14 @@ constexpr std::array symbols = {PlacedSymbol{"care/wash 30 gentle", 4}, PlacedSy
                                 PlacedSymbol{"care/dry clean P", 33.06}};
 // Codes lie on the whole dots of a printer with 300 to the inch, and a module is seven dots.
 constexpr double dot = 25.4 / 300, module = 7;
-constexpr std::array code_left = {206.0, 962.0, 1717.0};
-constexpr std::array code_top = {871.0, 1982.0, 3092.0};
+struct Place {
+    double left, top;           // of a tag
+    double code_left, code_top; // of its code's first module, in dots
+};
+constexpr std::array nine_places = {Place{11, 5, 206, 871},    Place{75, 5, 962, 871},    Place{139, 5, 1717, 871},
+                                    Place{11, 99, 206, 1982},  Place{75, 99, 962, 1982},  Place{139, 99, 1717, 1982},
+                                    Place{11, 193, 206, 3092}, Place{75, 193, 962, 3092}, Place{139, 193, 1717, 3092}};
+constexpr Place lone_place = {75, 7, 962, 895};
 constexpr double mark_offset = 0.5, mark_length = 1.5, mark_width = 0.25 * 25.4 / 72;
 constexpr double line_left = 55, line_top = 288.42, line_length = 100, line_width = 0.5 * 25.4 / 72;
 
@@ -56,6 +62,9 @@ struct Lot {
     std::string id, name, price, link;
     int skeins = 0;
     Colour colour;
+
+    // Whether a skein's number is still to come behind the link.
+    [[nodiscard]] bool own_codes() const { return link.back() == '-'; }
 };
 
 bool read(std::istream& file, Lot& lot) {
@@ -158,10 +167,8 @@ void draw_code(cairo_t* context, const std::vector<DarkRun>& runs, double left, 
     cairo_stroke(context);
 }
 
-void draw_cut_marks(cairo_t* context, int tags) {
-    for (int i = 0; i < tags; ++i) {
-        const double left = tag_left.at(static_cast<std::size_t>(i % 3));
-        const double top = tag_top.at(static_cast<std::size_t>(i / 3));
+void draw_cut_marks(cairo_t* context, std::span<const Place> places) {
+    for (const auto& [left, top, code_left, code_top] : places) {
         for (const double x : {left, left + tag_width}) {
             for (const double y : {top, top + tag_height}) {
                 const double out_x = x == left ? -1 : 1;
@@ -195,6 +202,12 @@ template <class Draw> cairo_surface_t* recorded(cairo_rectangle_t extent, Draw d
     return surface;
 }
 
+// A code that several tags share: a form is smaller and faster than to draw it again.
+cairo_surface_t* recorded_code(const std::string& text) {
+    constexpr double most = 40 * module * dot * 72 / 25.4;
+    return recorded({0, 0, most, most}, [&](cairo_t* context) { draw_code(context, runs_of(text), 0, 0); });
+}
+
 class Tags {
   public:
     Tags(const std::string& fonts, const std::string& out, bool tagged)
@@ -202,25 +215,30 @@ class Tags {
 
     void draw(const std::vector<Lot>& lots) {
         canvas_.page(exact(210), exact(297));
-        for (std::size_t i = 0; i < lots.size(); ++i)
-            sheet(lots[i], i + 1, lots.size());
+        const bool alone = lots.size() == 1 && lots.front().skeins == 1;
+        for (std::size_t i = 0; i < lots.size(); ++i) {
+            const std::span all{alone ? std::span{&lone_place, 1} : std::span<const Place>{nine_places}};
+            sheet(lots[i], all.first(static_cast<std::size_t>(lots[i].skeins)), i + 1, lots.size());
+        }
         canvas_.finish();
     }
 
   private:
-    void sheet(const Lot& lot, std::size_t number, std::size_t count) {
+    void sheet(const Lot& lot, std::span<const Place> places, std::size_t number, std::size_t count) {
         cairo_t* context = canvas_.context();
         const Shaped name = shaper_.shape(lot.name, maker);
         const double room = exact(text_width);
         const double size = std::min(18.0, std::floor(room / name.width * 4) / 4);
         const Shaped price = shaper_.shape("€" + lot.price, maker);
         const Shaped id = shaper_.shape("Lot " + lot.id, strong_figures);
-        const std::vector<DarkRun> runs = runs_of(lot.link);
+        cairo_surface_t* const shared = lot.own_codes() ? nullptr : recorded_code(lot.link);
 
-        if (!tagged_) bands(lot);
-        for (int i = 0; i < lot.skeins; ++i) {
-            const double left = tag_left.at(static_cast<std::size_t>(i % 3));
-            const double top = tag_top.at(static_cast<std::size_t>(i / 3));
+        if (!tagged_) bands(lot, places);
+        int skein = 0;
+        for (const Place& place : places) {
+            const double left = place.left;
+            const double top = place.top;
+            const std::string skein_number = std::to_string(++skein);
             const auto text = [&](const Shaped& shaped, double x, double y, double pt) {
                 canvas_.begin("P");
                 canvas_.text(shaped, points(left + x), points(top + y), pt);
@@ -239,31 +257,33 @@ class Tags {
             text(kept("75 % wool · 25 % polyamide", body), text_left, 36.69, 7.5);
             tagged_ ? marked_symbols(left, top) : show(all_symbols(), points(left), points(top));
             canvas_.begin("Figure");
-            draw_code(context, runs, code_left.at(static_cast<std::size_t>(i % 3)),
-                      code_top.at(static_cast<std::size_t>(i / 3)));
+            if (shared != nullptr) {
+                show(shared, exact(place.code_left * dot), exact(place.code_top * dot));
+            } else {
+                draw_code(context, runs_of(lot.link + skein_number), place.code_left, place.code_top);
+            }
             canvas_.end("Figure");
             text(price, beside_code, 72.61, 17);
             text(kept("100 g · 420 m", figures), beside_code, 77.16, 7.5);
             text(id, beside_code, 81.2, 7.5);
-            text(kept("skein " + std::to_string(i + 1) + " of " + std::to_string(lot.skeins), figures), beside_code,
-                 85.24, 7.5);
+            text(kept("skein " + skein_number + " of " + std::to_string(lot.skeins), figures), beside_code, 85.24, 7.5);
         }
         canvas_.colour({});
-        draw_cut_marks(context, lot.skeins);
+        draw_cut_marks(context, places);
         draw_test_line(context);
         const std::string caption = "Print at actual size: this line is 100 mm long · bench-tag · sheet " +
                                     std::to_string(number) + " of " + std::to_string(count) + " · 20 Nov 2026";
         canvas_.text(shaper_.shape(caption, body), points(56.5), points(291.45), 6.5);
         canvas_.end_page();
+        cairo_surface_destroy(shared);
     }
 
     // All of a sheet as one path.
-    void bands(const Lot& lot) {
+    void bands(const Lot& lot, std::span<const Place> places) {
         cairo_t* context = canvas_.context();
         canvas_.colour(lot.colour);
-        for (int i = 0; i < lot.skeins; ++i)
-            cairo_rectangle(context, points(tag_left.at(static_cast<std::size_t>(i % 3))),
-                            points(tag_top.at(static_cast<std::size_t>(i / 3))), points(tag_width), points(band_height));
+        for (const Place& place : places)
+            cairo_rectangle(context, points(place.left), points(place.top), points(tag_width), points(band_height));
         cairo_fill(context);
     }
 

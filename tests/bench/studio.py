@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """Writes the invented studio whose tags the benchmark draws, and beside it what stands on them as plain lines for the floor.
 
-    python3 tests/bench/studio.py FOLDER TAGS [--own-codes]
+    python3 tests/bench/studio.py FOLDER TAGS [--shared-codes]
 
 A lot is nine skeins, and so one sheet; a last one takes the rest. No two lots share a name, a number, a link or a colour.
-With --own-codes each skein has a code to scan of its own, else the skeins of a lot share theirs.
+Each skein has a code to scan of its own; with --shared-codes the skeins of a lot share one.
 """
 
 import argparse
@@ -12,7 +12,7 @@ import pathlib
 import shutil
 
 HERE = pathlib.Path(__file__).resolve().parent
-LINK = "https://qy.example/"  # short enough for codes of 25 × 25 modules
+LINK = "https://q.example/"  # short enough for codes of 25 × 25 modules
 SKEINS = 9
 
 # Twenty-two each: 10,648 names, most of them too long for their line.
@@ -75,13 +75,14 @@ def lots_of(tags):
         }
 
 
-def write_studio(folder, tags, own_codes=False):
-    """The studio in `folder`, and in `tags.txt` one line a lot: its id, name, skeins, price, colour and link."""
+def write_studio(folder, tags, shared_codes=False):
+    """The studio in `folder`, and in `tags.txt` one line a lot: its id, name, skeins, price, colour and link, to which the floor adds
+    a skein's number where it ends with a dash."""
     folder = pathlib.Path(folder)
     (folder / "layouts").mkdir(parents=True, exist_ok=True)
     layout = (HERE / "bench-tag.yaml").read_text(encoding="utf-8")
-    if own_codes:
-        layout = layout.replace('"{lot.link}"', '"{lot.link}{skein.number}"')
+    if shared_codes:
+        layout = layout.replace("{lot.link}-{skein.number}", "{lot.link}")
     (folder / "layouts" / "bench-tag.yaml").write_text(layout, encoding="utf-8")
     (folder / "layouts" / "stocks").mkdir(exist_ok=True)
     shutil.copy(HERE / "bench-card.yaml", folder / "layouts" / "stocks")
@@ -91,13 +92,14 @@ def write_studio(folder, tags, own_codes=False):
         lots.write("lots:\n")
         for lot in lots_of(tags):
             lots.write(LOT.format(**lot))
-            lines.write("\t".join(str(lot[key]) for key in ("id", "name", "skeins", "price", "colour")) + f"\t{LINK}{lot['id']}\n")
+            lot["link"] = LINK + lot["id"] + ("" if shared_codes else "-")
+            lines.write("\t".join(str(lot[key]) for key in ("id", "name", "skeins", "price", "colour", "link")) + "\n")
 
 
 if __name__ == "__main__":
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("folder")
     parser.add_argument("tags", type=int)
-    parser.add_argument("--own-codes", action="store_true")
+    parser.add_argument("--shared-codes", action="store_true")
     asked = parser.parse_args()
-    write_studio(asked.folder, asked.tags, asked.own_codes)
+    write_studio(asked.folder, asked.tags, asked.shared_codes)
