@@ -49,13 +49,13 @@ constexpr Style strong_figures{"Inter", 600, false, true};
 constexpr Style body{"Inter"};
 constexpr Style figures{"Inter", 400, false, true};
 
-// To a hundredth of a millimetre: nobody sees less, and pages pack better.
-double points(double millimetres) {
-    return std::round(millimetres * 100) / 100 * 72 / 25.4;
-}
-
 double exact(double millimetres) {
     return millimetres * 72 / 25.4;
+}
+
+// To a hundredth of a millimetre, written in few figures: nobody sees less, and pages pack better.
+double points(double millimetres) {
+    return std::round(exact(std::round(millimetres * 100) / 100) * 1000) / 1000;
 }
 
 struct Lot {
