@@ -78,12 +78,18 @@ def take_turns(commands, rounds):
     return costs
 
 
-def check_same(one, other, *options):
+def look_at(one, other, *options):
+    """Whether two files show the same pages, and what does not."""
     found = subprocess.run(
         [sys.executable, HERE / "same_pages.py", one, other, *options], capture_output=True, text=True, check=False
     )
-    if found.returncode != 0:
-        sys.exit("not the same pages, so nothing can be compared:\n" + found.stdout + found.stderr)
+    return found.returncode == 0, found.stdout + found.stderr
+
+
+def check_same(one, other, *options):
+    same, what = look_at(one, other, *options)
+    if not same:
+        sys.exit("not the same pages, so nothing can be compared:\n" + what)
 
 
 class Bench:
@@ -111,6 +117,23 @@ class Bench:
         for output in outputs:
             output.unlink()
         return costs
+
+    def check_eyes(self):
+        """A little that is not the same has to be seen, or nothing that follows can be believed."""
+        studio = self.folder / "eyes"
+        write_studio(studio, 9)
+        lots = (studio / "tags.txt").read_text(encoding="utf-8")
+        drawn = []
+        slips = {"": ("", ""), "a word": ("Acorn", "Acom"), "a code": ("L10001-", "L10007-"), "a colour": ("7c98", "7c9c")}
+        for what, slip in slips.items():
+            drawn.append(self.folder / f"eyes-{len(drawn)}.pdf")
+            (studio / "slip.txt").write_text(lots.replace(*slip), encoding="utf-8")
+            subprocess.run(self.floor("tags", studio / "slip.txt", drawn[-1])[0], check=True)
+            same, _ = look_at(drawn[0], drawn[-1])
+            if same and what:
+                sys.exit(f"same_pages.py does not see that {what} differs")
+            if not same and not what:
+                sys.exit("same_pages.py takes a file for another one than itself")
 
     def tags(self, count, rounds, shared_codes=False):
         studio = self.folder / f"studio-{count}"
@@ -217,6 +240,7 @@ def run(asked, folder):
     bench = Bench(asked, folder)
     rounds = PAGES_ROUNDS if asked.pages else SMOKE_ROUNDS if asked.smoke else ROUNDS
     by_tags = {}
+    bench.check_eyes()
     print(HEAD)
     for n in rounds:
         if n <= asked.most:
