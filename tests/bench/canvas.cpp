@@ -77,8 +77,7 @@ Shaper::Shaper(const std::string& fonts) : engine_(std::make_unique<Engine>()) {
     if (FT_Init_FreeType(&engine.library) != 0) throw std::runtime_error("FreeType does not start");
 }
 
-// The process ends with it: nothing is taken down piece by piece.
-Shaper::~Shaper() = default;
+Shaper::~Shaper() = default; // the process ends with it
 
 Shaped Shaper::shape(const std::string& text, const Style& style) {
     PangoLayout* layout = engine_->layout;
