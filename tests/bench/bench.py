@@ -3,8 +3,9 @@
 
     python3 tests/bench/bench.py [--require] [--smoke|--pages] [--most TAGS] [--rounds FACTOR]
 
-Time is user and system time of whole processes. The two take turns, and a time's ratio is the median of those of each turn, so
-that a machine that is busy or wanders spoils little. Memory is the largest resident set. See DEVELOPERS.md, "How fast, how large".
+Time is user and system time of whole processes. The two take turns, and a time's ratio is the median of those of each turn,
+so that a machine that is busy or wanders spoils little. Memory is the largest resident set. See DEVELOPERS.md, "How fast, how
+large".
 """
 
 import argparse
@@ -124,7 +125,12 @@ class Bench:
         write_studio(studio, 9)
         lots = (studio / "tags.txt").read_text(encoding="utf-8")
         drawn = []
-        slips = {"": ("", ""), "a word": ("Acorn", "Acom"), "a code": ("L10001-", "L10007-"), "a colour": ("7c98", "7c9c")}
+        slips = {
+            "": ("", ""),
+            "a word": ("Acorn", "Acom"),
+            "a code": ("L10001-", "L10007-"),
+            "a colour": ("#5b7c98", "#5b7c9c"),
+        }
         for what, slip in slips.items():
             drawn.append(self.folder / f"eyes-{len(drawn)}.pdf")
             (studio / "slip.txt").write_text(lots.replace(*slip), encoding="utf-8")
@@ -270,7 +276,7 @@ def main():
     parser.add_argument("--most", type=int, default=90_000, help="the largest number of tags")
     parser.add_argument("--rounds", type=float, default=1, help="so many times the usual turns")
     parser.add_argument("--smoke", action="store_true", help="few tags, wide bounds: a test that takes seconds")
-    parser.add_argument("--pages", action="store_true", help="look only whether the pages are the same, at any speed")
+    parser.add_argument("--pages", action="store_true", help="look whether the pages are the same, no more")
     parser.add_argument("--require", action="store_true", help="fail where a bound does not hold")
     asked = parser.parse_args()
     with tempfile.TemporaryDirectory() as folder:

@@ -1,5 +1,5 @@
-"""Runs a command without its output, and prints the seconds of user and system time that it took and its largest resident set
-in kilobytes. A script of its own, and one that imports next to nothing: a forked process begins as large as its parent.
+"""Runs a command without its output, and prints the seconds of user and system time that it took and its largest resident
+set in kilobytes. A script of its own, and one that imports next to nothing: a forked process begins as large as its parent.
 
     python3 -I -S tests/bench/measure.py COMMAND…
 """
@@ -10,9 +10,7 @@ import sys
 child = os.fork()
 if child == 0:
     try:
-        quiet = os.open(os.devnull, os.O_WRONLY)
-        os.dup2(quiet, 1)
-        os.dup2(quiet, 2)
+        os.dup2(os.open(os.devnull, os.O_WRONLY), 1)
         os.execv(sys.argv[1], sys.argv[1:])
     finally:
         os._exit(127)

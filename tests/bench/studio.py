@@ -14,6 +14,7 @@ import shutil
 HERE = pathlib.Path(__file__).resolve().parent
 LINK = "https://q.example/"  # short enough for codes of 25 × 25 modules
 SKEINS = 9
+ON_TAGS = ("id", "name", "skeins", "price", "colour", "link")
 
 # Twenty-two each: 10,648 names, most of them too long for their line.
 FIRST = (
@@ -61,16 +62,17 @@ LOT = """  - id: {id}
 
 def lots_of(tags):
     for number in range((tags + SKEINS - 1) // SKEINS):
-        # Neighbours differ in every word, and the whole is a permutation: 7 and 22 have no common factor.
-        first, second, third = number % 22, number // 22 % 22, number // 484 % 22
-        name = f"{FIRST[(7 * first + third) % 22]} {SECOND[(second + 5 * first) % 22]} {THIRD[(third + 3 * first + second) % 22]}"
+        # Neighbours differ in every word, and no two have all three alike: each word with those before it tells the number.
+        first = number % 22
+        second = (number // 22 + 5 * first) % 22
+        third = (number // 484 + 3 * first + second) % 22
         shade = ((number + 1) * 2654435761) % 2**24  # spreads neighbours far apart
         yield {
             "id": f"L{number + 10001}",
-            "name": name,
+            "name": f"{FIRST[first]} {SECOND[second]} {THIRD[third]}",
             "skeins": min(SKEINS, tags - number * SKEINS),
             "price": f"{18 + number % 17}.{number * 5 % 100:02}",
-            # No colour without a second one nearby is out of what print shows; the middle of each channel is safe.
+            # In the middle of each channel: none that print could not show, none near black or white.
             "colour": f"#{64 + (shade >> 16) // 2:02x}{64 + (shade >> 8) % 256 // 2:02x}{64 + shade % 256 // 2:02x}",
         }
 
@@ -88,12 +90,14 @@ def write_studio(folder, tags, shared_codes=False):
     shutil.copy(HERE / "bench-card.yaml", folder / "layouts" / "stocks")
     (folder / "studio.yaml").write_text(STUDIO.format(link=LINK), encoding="utf-8")
     (folder / "bases.yaml").write_text(BASES, encoding="utf-8")
-    with open(folder / "lots.yaml", "w", encoding="utf-8") as lots, open(folder / "tags.txt", "w", encoding="utf-8") as lines:
+    with open(folder / "lots.yaml", "w", encoding="utf-8") as lots, open(
+        folder / "tags.txt", "w", encoding="utf-8"
+    ) as lines:
         lots.write("lots:\n")
         for lot in lots_of(tags):
             lots.write(LOT.format(**lot))
             lot["link"] = LINK + lot["id"] + ("" if shared_codes else "-")
-            lines.write("\t".join(str(lot[key]) for key in ("id", "name", "skeins", "price", "colour", "link")) + "\n")
+            lines.write("\t".join(str(lot[key]) for key in ON_TAGS) + "\n")
 
 
 if __name__ == "__main__":
