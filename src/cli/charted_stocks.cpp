@@ -2,9 +2,8 @@
 
 #include "base/words.h"
 #include "charts/stock_chart.h"
+#include "cli/pdf_file.h"
 #include "cli/studio.h"
-#include "finish/finish_pdf.h"
-#include "paint/painter.h"
 
 #include <algorithm>
 
@@ -31,16 +30,17 @@ std::optional<Rendering> chart_stocks(const ShowStocks& request, const Library& 
     if (!languages || diagnostics.errors() > 0) return std::nullopt;
 
     const Language& language = languages->first;
-    PdfPainter painter;
-    PdfDetails details{language.say("stocks.title"), {}, language.code(), {}};
-    for (const DisplayList& page : draw_stock_chart(stocks, language, typesetter)) {
-        const std::string number = std::to_string(details.pages.size() + 1);
-        details.pages.push_back({{{}, page.size}, {}, number, {}, painter.page(page)});
+    PdfFile pdf{*request.output};
+    const std::vector<DisplayList> pages = draw_stock_chart(stocks, language, typesetter);
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        pdf.page(pages[i], [&](TaggedPage tagged) {
+            return PdfPage{{{}, pages[i].size}, {}, std::to_string(i + 1), {}, std::move(tagged)};
+        });
     }
     Rendering rendering;
     rendering.summary = counted(static_cast<int>(stocks.size()), "stock", "stocks") + " on " +
-                        counted(static_cast<int>(details.pages.size()), "page", "pages");
-    rendering.files.push_back({*request.output, finish_pdf(painter.finish(), details)});
+                        counted(static_cast<int>(pages.size()), "page", "pages");
+    rendering.files.push_back(pdf.finish({language.say("stocks.title"), {}, language.code()}));
     return rendering;
 }
 

@@ -22,6 +22,7 @@
 #include "finish/write_file.h"
 
 #include <ostream>
+#include <utility>
 
 namespace dyeleaf {
 
@@ -74,7 +75,7 @@ int run_check(const CheckFolder& command, Session& session) {
 }
 
 // Writes what was made and says so; nothing made: says that nothing was written.
-int put_in_place(const std::optional<Rendering>& rendering, Session& session) {
+int put_in_place(std::optional<Rendering> rendering, Session& session) {
     const Diagnostics& diagnostics = session.diagnostics;
     const int status = session.finish();
     if (!rendering) {
@@ -89,21 +90,20 @@ int put_in_place(const std::optional<Rendering>& rendering, Session& session) {
     session.out << std::flush;
 
     Diagnostics writing;
-    for (const OutputFile& file : rendering->files) {
-        if (!write_file(file.path, file.bytes, writing)) break;
-        session.out << "wrote " << file.path.string() << "\n";
+    for (PendingFile& file : rendering->files) {
+        if (!file.put_in_place(writing)) break;
+        session.out << "wrote " << file.target().string() << "\n";
     }
     // Only what is whole on the disk may be remembered as printed.
     const auto& note = rendering->note;
-    if (note && writing.errors() == 0 && write_file(note->path, note->bytes, writing))
+    if (note && writing.errors() == 0 && write_file(note->path, note->text, writing))
         session.out << "remembered in " << note->path.string() << "\n";
     session.err << describe_all(writing);
     return writing.errors() > 0 ? problems_found : status;
 }
 
 int run_measure(const MeasurePrinter& command, Session& session) {
-    const auto sheet = measure(command, session.library(command.folder), session.diagnostics);
-    return put_in_place(sheet, session);
+    return put_in_place(measure(command, session.library(command.folder), session.diagnostics), session);
 }
 
 int run_render(const Render& command, Session& session) {
@@ -117,7 +117,7 @@ int run_render(const Render& command, Session& session) {
         };
         rendering = render(command, session.library(command.folder), *date, progress, diagnostics);
     }
-    return put_in_place(rendering, session);
+    return put_in_place(std::move(rendering), session);
 }
 
 int run_proof(const ShowProof& command, Session& session) {

@@ -5,11 +5,10 @@
 #include "calibration/corrected_page.h"
 #include "calibration/measuring_sheet.h"
 #include "cli/choose_printer.h"
+#include "cli/pdf_file.h"
 #include "cli/printers.h"
 #include "cli/studio.h"
 #include "cli/two_sides.h"
-#include "finish/finish_pdf.h"
-#include "paint/painter.h"
 #include "sheets/stock.h"
 #include "text/typesetter.h"
 
@@ -76,14 +75,16 @@ MeasuringSheet describe(const MeasurePrinter& request, const Printer* known, Siz
     return sheet;
 }
 
-std::string as_pdf(const std::array<DisplayList, 2>& pages, const Language& language, const std::string& author) {
-    PdfPainter painter;
-    PdfDetails details{language.say("measuring.title"), author, language.code(), {}};
-    for (const DisplayList& page : pages) {
-        const std::string side = details.pages.empty() ? "sheet.front page" : "sheet.back page";
-        details.pages.push_back({{{}, page.size}, {}, language.say(side, {{"number", "1"}}), {}, painter.page(page)});
+PendingFile as_pdf(const std::filesystem::path& target, const std::array<DisplayList, 2>& pages,
+                   const Language& language, const std::string& author) {
+    PdfFile pdf{target};
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        const std::string label = language.say(i == 0 ? "sheet.front page" : "sheet.back page", {{"number", "1"}});
+        pdf.page(pages.at(i), [&](TaggedPage tagged) {
+            return PdfPage{{{}, pages.at(i).size}, {}, label, {}, std::move(tagged)};
+        });
     }
-    return finish_pdf(painter.finish(), details);
+    return pdf.finish({language.say("measuring.title"), author, language.code()});
 }
 
 } // namespace
@@ -112,7 +113,7 @@ std::optional<Rendering> measure(const MeasurePrinter& request, const Library& l
         pages[1] = corrected(std::move(pages[1]), misprint_of(measured, sheet.passage));
         rendering.remarks.push_back(correction_words(*proved.printer, measured, sheet.passage));
     }
-    rendering.files.push_back({request.output, as_pdf(pages, languages->first, records->studio.name)});
+    rendering.files.push_back(as_pdf(request.output, pages, languages->first, records->studio.name));
     return rendering;
 }
 

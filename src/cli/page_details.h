@@ -2,8 +2,8 @@
 #pragma once
 
 #include "facts/items.h"
-#include "finish/finish_pdf.h"
 #include "language/language.h"
+#include "pdf/pdf_details.h"
 #include "sheets/impose.h"
 
 #include <vector>

@@ -6,6 +6,7 @@
 #include "cli/fact_list.h"
 #include "cli/job.h"
 #include "cli/page_details.h"
+#include "cli/pdf_file.h"
 #include "cli/printed_note.h"
 #include "cli/printers.h"
 #include "cli/studio.h"
@@ -14,7 +15,6 @@
 #include "display/recolour.h"
 #include "facts/checks.h"
 #include "facts/wording.h"
-#include "finish/finish_pdf.h"
 #include "layout/layout.h"
 #include "paint/painter.h"
 #include "sheets/impose.h"
@@ -22,6 +22,7 @@
 #include "text/typesetter.h"
 
 #include <map>
+#include <memory>
 #include <stdexcept>
 #include <utility>
 
@@ -33,22 +34,18 @@ namespace {
 class Press {
   public:
     Press(const Render& request, std::size_t pages) : request_(request), pages_(pages) {
-        if (request.format == Format::pdf) pdf_.emplace();
+        if (request.format == Format::pdf) pdf_ = std::make_unique<PdfFile>(request.output);
     }
 
-    // `details` tells of a page whose tagged parts it is given.
-    void page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& details) {
-        if (pdf_) {
-            described_.push_back(details(pdf_->page(list)));
-            return;
-        }
-        files_.push_back({numbered(files_.size() + 1),
-                          request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list)});
+    // `describe` tells of a page whose tagged parts it is given.
+    void page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& describe) {
+        if (pdf_) return pdf_->page(list, describe);
+        files_.emplace_back(numbered(files_.size() + 1))
+            .write(request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list));
     }
 
-    std::vector<OutputFile> finish(PdfDetails details) {
-        details.pages = std::move(described_);
-        if (pdf_) files_.push_back({request_.output, finish_pdf(pdf_->finish(), details)});
+    std::vector<PendingFile> finish(const PdfDetails& details) {
+        if (pdf_) files_.push_back(pdf_->finish(details));
         return std::move(files_);
     }
 
@@ -68,9 +65,8 @@ class Press {
 
     const Render& request_;
     std::size_t pages_;
-    std::optional<PdfPainter> pdf_;
-    std::vector<PdfPage> described_;
-    std::vector<OutputFile> files_;
+    std::unique_ptr<PdfFile> pdf_;
+    std::vector<PendingFile> files_;
 };
 
 // What stands under the test line, short enough to stay within it.
@@ -241,7 +237,9 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
                                 const Progress& progress, Diagnostics& diagnostics) {
     const auto job = prepare(request, library, today, diagnostics);
     if (!job) return std::nullopt;
-    Rendering rendering{{}, {}, summary(*job), remarks(*job, request)};
+    Rendering rendering;
+    rendering.summary = summary(*job);
+    rendering.remarks = remarks(*job, request);
     if (job->plans.empty()) return rendering;
     try {
         Press press{request, job->plans.size() * (job->design.back ? 2 : 1) + laying_sheets(*job).size()};
@@ -250,12 +248,12 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         print_laying_sheets(*job, job->languages.first, press);
         warn_of_older_pages(press, diagnostics);
         rendering.files = press.finish(
-            {job->design.name + ": " + count_labels(*job), job->records.studio.name, job->languages.first.code(), {}});
+            {job->design.name + ": " + count_labels(*job), job->records.studio.name, job->languages.first.code()});
     } catch (const std::runtime_error& error) { // of painting and finishing, which do not know the file's name
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
         return std::nullopt;
     }
-    if (!job->note.empty()) rendering.note = OutputFile{note_file(request.folder), job->note};
+    if (!job->note.empty()) rendering.note = PrintedNoteFile{note_file(request.folder), job->note};
     return rendering;
 }
 

@@ -1,10 +1,11 @@
-// The story, told once: records and a layout become the bytes of files. Nothing here writes to the disk.
+// The story, told once: records and a layout become files. None is put in place here.
 #pragma once
 
 #include "base/date.h"
 #include "base/diagnostic.h"
 #include "cli/library.h"
 #include "cli/options.h"
+#include "finish/write_file.h"
 #include "records/records.h"
 
 #include <filesystem>
@@ -25,15 +26,16 @@ void check_own_files(const Library& library, Diagnostics& diagnostics);
 std::optional<std::string> show_facts(const ShowFacts& request, const Library& library, const Date& today,
                                       Diagnostics& diagnostics);
 
-struct OutputFile {
+// What is remembered as printed.
+struct PrintedNoteFile {
     std::filesystem::path path;
-    std::string bytes;
+    std::string text;
 };
 struct Rendering {
-    std::vector<OutputFile> files;    // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
-    std::optional<OutputFile> note;   // of what is printed, to be written after them
-    std::string summary;              // "12 tags on 2 sheets (a4-card)"
-    std::vector<std::string> remarks; // lines to say after it
+    std::vector<PendingFile> files;      // one, or for PNG and SVG one a page: NAME-1.png, NAME-2.png …
+    std::optional<PrintedNoteFile> note; // to be written after them
+    std::string summary;                 // "12 tags on 2 sheets (a4-card)"
+    std::vector<std::string> remarks;    // lines to say after it
 };
 
 // Called before each sheet with its number, from 1, and how many there are.

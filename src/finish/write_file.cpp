@@ -141,45 +141,86 @@ bool copy_rights(const fs::path& target, int descriptor) {
     return ::fchmod(descriptor, old.st_mode & 0777U) == 0 || errno == EPERM;
 }
 
-// The error number, or 0.
-int write_temporary(const fs::path& temporary, const fs::path& target, const std::string& bytes) {
-    ::unlink(temporary.c_str());
-    Descriptor file{::open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666)};
-    if (!file.open()) return errno;
-    const bool whole = write_all(file.number(), bytes) && copy_rights(target, file.number()) &&
-                       ::fsync(file.number()) == 0 && file.close();
-    return whole ? 0 : errno;
-}
-
 // So that the new name outlives a power cut. Some network folders cannot do it, and the file stands all the same.
 void sync_folder(const fs::path& folder) {
     const Descriptor descriptor{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
     if (descriptor.open()) ::fsync(descriptor.number());
 }
 
-Outcome put_in_place(const fs::path& target, const std::string& bytes) {
-    if (Outcome problem = check_place(target)) return problem;
-    remove_stale_temporaries(target);
-    const fs::path folder = folder_of(target);
-    const fs::path temporary = folder / (temporary_prefix(target) + std::to_string(::getpid()));
-    int error = write_temporary(temporary, target, bytes);
-    if (error == 0 && ::rename(temporary.c_str(), target.c_str()) != 0) error = errno;
-    if (error != 0) {
-        ::unlink(temporary.c_str());
-        return problem_of(error, folder);
-    }
-    sync_folder(folder);
-    return {};
-}
-
 } // namespace
 
-bool write_file(const fs::path& target, const std::string& bytes, Diagnostics& diagnostics) {
-    const Outcome problem = put_in_place(behind_links(target), bytes);
+class PendingFile::Writing {
+  public:
+    // `target` is the file itself, behind all links.
+    explicit Writing(fs::path target) : target_(std::move(target)), problem_(check_place(target_)) {
+        if (problem_) return;
+        remove_stale_temporaries(target_);
+        temporary_ = folder_of(target_) / (temporary_prefix(target_) + std::to_string(::getpid()));
+        ::unlink(temporary_.c_str());
+        file_.emplace(::open(temporary_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
+        check(file_->open());
+    }
+    Writing(const Writing&) = delete;
+    Writing& operator=(const Writing&) = delete;
+    ~Writing() { drop(); }
+
+    void write(std::string_view bytes) {
+        if (!problem_) check(write_all(file_->number(), bytes));
+    }
+
+    Outcome put_in_place() {
+        if (!problem_) {
+            check(copy_rights(target_, file_->number()) && ::fsync(file_->number()) == 0 && file_->close() &&
+                  ::rename(temporary_.c_str(), target_.c_str()) == 0);
+        }
+        if (!problem_) {
+            temporary_.clear();
+            sync_folder(folder_of(target_));
+        }
+        return problem_;
+    }
+
+  private:
+    // The first thing that goes wrong is the one that counts.
+    void check(bool worked) {
+        if (worked) return;
+        problem_ = problem_of(errno, folder_of(target_));
+        drop();
+    }
+
+    void drop() {
+        file_.reset();
+        if (!temporary_.empty()) ::unlink(temporary_.c_str());
+        temporary_.clear();
+    }
+
+    fs::path target_, temporary_;
+    Outcome problem_;
+    std::optional<Descriptor> file_;
+};
+
+PendingFile::PendingFile(fs::path target)
+    : target_(std::move(target)), writing_(std::make_unique<Writing>(behind_links(target_))) {}
+PendingFile::~PendingFile() = default;
+PendingFile::PendingFile(PendingFile&&) noexcept = default;
+PendingFile& PendingFile::operator=(PendingFile&&) noexcept = default;
+
+void PendingFile::write(std::string_view bytes) {
+    writing_->write(bytes);
+}
+
+bool PendingFile::put_in_place(Diagnostics& diagnostics) {
+    const Outcome problem = writing_->put_in_place();
     if (problem) {
-        diagnostics.error({}, "cannot write " + in_quotes(target.string()) + ": " + problem->message, problem->help);
+        diagnostics.error({}, "cannot write " + in_quotes(target_.string()) + ": " + problem->message, problem->help);
     }
     return !problem;
+}
+
+bool write_file(const fs::path& target, std::string_view bytes, Diagnostics& diagnostics) {
+    PendingFile file{target};
+    file.write(bytes);
+    return file.put_in_place(diagnostics);
 }
 
 } // namespace dyeleaf

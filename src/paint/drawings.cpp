@@ -40,17 +40,6 @@ void Drawings::draw(cairo_t* context, const std::string& file, double width, dou
     if (rsvg_handle_render_document(drawing(file), context, &place, nullptr) == FALSE) refuse(file);
 }
 
-cairo_surface_t* Drawings::recording(const std::string& file, double shape) {
-    CairoSurface& known = recordings_[file];
-    if (known) return known.get();
-    const cairo_rectangle_t extents{0, 0, recorded_height * shape, recorded_height};
-    known.reset(cairo_recording_surface_create(CAIRO_CONTENT_COLOR_ALPHA, &extents));
-    const CairoContext context{cairo_create(known.get())};
-    draw(context.get(), file, extents.width, extents.height);
-    check(context.get(), "a drawing cannot be recorded");
-    return known.get();
-}
-
 // Looked for in a small picture of it.
 bool Drawings::is_coloured(const std::string& file, double shape) {
     if (const auto known = coloured_.find(file); known != coloured_.end()) return known->second;

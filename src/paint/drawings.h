@@ -22,10 +22,6 @@ class Drawings {
     // Fills the rectangle from the origin with the drawing, its shape kept.
     void draw(cairo_t* context, const std::string& file, double width, double height);
 
-    // The drawing recorded, so that a document holds it once; belongs to this object, and is `recorded_height` tall.
-    cairo_surface_t* recording(const std::string& file, double shape);
-    static constexpr double recorded_height = 100;
-
     // Whether it shows anything but black, white and greys.
     bool is_coloured(const std::string& file, double shape);
 
@@ -36,7 +32,6 @@ class Drawings {
     RsvgHandle* drawing(const std::string& file);
 
     std::map<std::string, std::unique_ptr<RsvgHandle, DrawingDeleter>> drawings_;
-    std::map<std::string, CairoSurface> recordings_;
     std::map<std::string, bool> coloured_;
     std::map<std::pair<std::string, int>, CairoSurface> greys_; // by how many pixels high
 };

@@ -4,7 +4,6 @@
 #include "paint/cairo_handles.h"
 #include "paint/player.h"
 
-#include <cairo-pdf.h>
 #include <cairo-svg.h>
 
 #include <algorithm>
@@ -21,14 +20,6 @@ namespace {
 cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
     return CAIRO_STATUS_SUCCESS;
-}
-
-// PDF viewers take no page longer than 200 inches (ISO 32000-1, annex C).
-void check_size(Size size) {
-    const auto sound = [](Length side) { return side > Length{} && side <= inches(200); };
-    if (!sound(size.width) || !sound(size.height)) {
-        throw PaintError("a page of " + to_string(Rect{{}, size}) + " mm cannot be painted");
-    }
 }
 
 // Cairo numbers surfaces and pictures by what the whole process has painted before; here each drawing starts at 1.
@@ -54,37 +45,11 @@ std::string renumbered(std::string_view svg) {
 
 } // namespace
 
-struct PdfPainter::Surface {
-    std::string bytes;
-    CairoSurface surface{cairo_pdf_surface_create_for_stream(append, &bytes, 1, 1)};
-    CairoContext context{cairo_create(surface.get())};
-    Player player{Medium::pdf};
-};
-
-PdfPainter::PdfPainter() : surface_(std::make_unique<Surface>()) {
-    cairo_surface_t* surface = surface_->surface.get();
-    cairo_pdf_surface_restrict_to_version(surface, CAIRO_PDF_VERSION_1_5);
-    // A fixed date instead of now: the same lists make the same bytes.
-    cairo_pdf_surface_set_metadata(surface, CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
-    check(surface_->context.get(), "the PDF cannot be started");
-}
-
-PdfPainter::~PdfPainter() = default;
-
-TaggedPage PdfPainter::page(const DisplayList& list) {
-    check_size(list.size);
-    cairo_t* context = surface_->context.get();
-    cairo_pdf_surface_set_size(surface_->surface.get(), list.size.width.in_pt(), list.size.height.in_pt());
-    TaggedPage tagged = surface_->player.play(context, list);
-    cairo_show_page(context);
-    check(context, "the page cannot be painted");
-    return tagged;
-}
-
-std::string PdfPainter::finish() {
-    cairo_surface_finish(surface_->surface.get());
-    check(cairo_surface_status(surface_->surface.get()), "the PDF cannot be finished");
-    return std::move(surface_->bytes);
+void check_size(Size page) {
+    const auto sound = [](Length side) { return side > Length{} && side <= inches(200); };
+    if (!sound(page.width) || !sound(page.height)) {
+        throw PaintError("a page of " + to_string(Rect{{}, page}) + " mm cannot be painted");
+    }
 }
 
 std::string paint_png(const DisplayList& list, double dpi) {

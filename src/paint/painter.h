@@ -4,7 +4,6 @@
 
 #include "display/display_list.h"
 
-#include <memory>
 #include <stdexcept>
 #include <string>
 
@@ -15,23 +14,9 @@ class PaintError : public std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-// A PDF of any number of pages, each of its own size; text stays text, fonts are embedded and subset.
-class PdfPainter {
-  public:
-    PdfPainter();
-    ~PdfPainter();
-    PdfPainter(const PdfPainter&) = delete;
-    PdfPainter& operator=(const PdfPainter&) = delete;
-
-    // Returns what of the page is tagged, for the finished file to say.
-    TaggedPage page(const DisplayList& list);
-    // The whole file. Nothing may be painted afterwards.
-    std::string finish();
-
-  private:
-    struct Surface;
-    std::unique_ptr<Surface> surface_;
-};
+// Requires a page that viewers can show, else throws: PDF viewers take none longer than 200 inches (ISO 32000-1, annex
+// C).
+void check_size(Size page);
 
 // One page as PNG on white, `dpi` dots to the inch, and as SVG with glyphs as outlines; both return the file's bytes.
 std::string paint_png(const DisplayList& list, double dpi);

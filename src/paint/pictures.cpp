@@ -31,19 +31,6 @@ CairoSurface blank(const PictureFile& picture) {
     return surface;
 }
 
-// Cairo writes what it is told is a JPEG as it stands, and looks at no pixel.
-CairoSurface packed_jpeg(const PictureFile& picture) {
-    CairoSurface surface = blank(picture);
-    auto kept = std::make_unique<std::string>(bytes_of(picture.file));
-    const auto* data = reinterpret_cast<const unsigned char*>(kept->data());
-    const auto let_go = [](void* bytes) { delete static_cast<std::string*>(bytes); };
-    const cairo_status_t status =
-        cairo_surface_set_mime_data(surface.get(), CAIRO_MIME_TYPE_JPEG, data, kept->size(), let_go, kept.get());
-    if (status != CAIRO_STATUS_SUCCESS) refuse(picture.file, "cannot be held");
-    (void)kept.release(); // the surface has it now
-    return surface;
-}
-
 CairoSurface unpacked_jpeg(const PictureFile& picture) {
     CairoSurface surface = blank(picture);
     unsigned char* place = cairo_image_surface_get_data(surface.get());
@@ -73,33 +60,13 @@ CairoSurface png(const PictureFile& picture) {
 
 } // namespace
 
-cairo_surface_t* Pictures::picture(const PictureFile& picture, Form form) {
-    const auto [found, is_new] = pictures_.try_emplace({picture.file, form});
+cairo_surface_t* Pictures::picture(const PictureFile& picture, bool grey) {
+    const auto [found, is_new] = pictures_.try_emplace({picture.file, grey});
     CairoSurface& surface = found->second;
     if (!is_new) return surface.get();
-    if (picture.kind == PictureKind::png) {
-        surface = png(picture);
-    } else {
-        surface = form == Form::packed ? packed_jpeg(picture) : unpacked_jpeg(picture);
-    }
-    if (form == Form::grey) make_grey(surface.get());
+    surface = picture.kind == PictureKind::png ? png(picture) : unpacked_jpeg(picture);
+    if (grey) make_grey(surface.get());
     return surface.get();
-}
-
-// Exif 2.32, tag 274, as where the stored point (x, y) of w by h pixels is seen.
-cairo_matrix_t upright(const PictureFile& picture) {
-    const double w = picture.stored.across;
-    const double h = picture.stored.down;
-    switch (picture.orientation) {
-    case 2: return {-1, 0, 0, 1, w, 0};  // (w - x, y)
-    case 3: return {-1, 0, 0, -1, w, h}; // (w - x, h - y)
-    case 4: return {1, 0, 0, -1, 0, h};  // (x, h - y)
-    case 5: return {0, 1, 1, 0, 0, 0};   // (y, x)
-    case 6: return {0, 1, -1, 0, h, 0};  // (h - y, x)
-    case 7: return {0, -1, -1, 0, h, w}; // (h - y, w - x)
-    case 8: return {0, -1, 1, 0, 0, w};  // (y, w - x)
-    default: return {1, 0, 0, 1, 0, 0};
-    }
 }
 
 } // namespace dyeleaf

@@ -2,6 +2,7 @@
 
 #include "base/colour.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <cstring>
@@ -64,6 +65,23 @@ bool has_colour(cairo_surface_t* picture) {
 
 void make_grey(cairo_surface_t* picture) {
     for_each_pixel(picture, [](std::uint32_t& pixel) { pixel = in_grey(pixel); });
+}
+
+Bitmap bitmap_of(cairo_surface_t* picture) {
+    Bitmap bitmap{cairo_image_surface_get_width(picture), cairo_image_surface_get_height(picture), {}, {}, {}};
+    bitmap.is_grey = !has_colour(picture);
+    bool opaque = true;
+    for_each_pixel(picture, [&](std::uint32_t pixel) {
+        const std::uint32_t alpha = channel(pixel, 24);
+        opaque = opaque && alpha == 255;
+        bitmap.alpha += static_cast<char>(alpha);
+        for (const unsigned shift : {16U, 8U, 0U}) {
+            const std::uint32_t part = alpha == 0 ? 0 : (channel(pixel, shift) * 255 + alpha / 2) / alpha;
+            if (!bitmap.is_grey || shift == 0) bitmap.colours += static_cast<char>(std::min(part, 255U));
+        }
+    });
+    if (opaque) bitmap.alpha.clear();
+    return bitmap;
 }
 
 } // namespace dyeleaf

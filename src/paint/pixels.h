@@ -2,6 +2,8 @@
 // alpha.
 #pragma once
 
+#include "paint/bitmap.h"
+
 #include <cairo.h>
 
 namespace dyeleaf {
@@ -10,5 +12,7 @@ namespace dyeleaf {
 bool has_colour(cairo_surface_t* picture);
 
 void make_grey(cairo_surface_t* picture);
+
+Bitmap bitmap_of(cairo_surface_t* picture);
 
 } // namespace dyeleaf

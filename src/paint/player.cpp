@@ -87,23 +87,9 @@ void set_options(cairo_t* context) {
     set_ends(context, false);
 }
 
-// Structure types of ISO 32000-1, 14.8.4. Cairo writes where each part begins and ends; the tree that names them is
-// built when the file is finished.
-const char* tag_name(Tag::Role role) {
-    return role == Tag::Role::figure ? "Figure" : "P";
-}
-
-Rect on_page(cairo_t* context, Rect rect) {
-    cairo_matrix_t m{};
-    cairo_get_matrix(context, &m);
-    return Transform{m.xx, m.yx, m.xy, m.yy, pt(m.x0), pt(m.y0)}.bounds(rect);
-}
-
 } // namespace
 
-TaggedPage Player::play(cairo_t* context, const DisplayList& list) {
-    forms_.forget_unused();
-    tagged_.clear();
+void Player::play(cairo_t* context, const DisplayList& list) {
     cairo_matrix_t page{};
     cairo_get_matrix(context, &page);
     unit_ = stretch_of(page).first;
@@ -111,7 +97,6 @@ TaggedPage Player::play(cairo_t* context, const DisplayList& list) {
     set_options(context);
     draw(context, list);
     cairo_restore(context);
-    return std::move(tagged_);
 }
 
 void Player::draw(cairo_t* context, const DisplayList& list) {
@@ -196,10 +181,10 @@ void Player::draw_item(cairo_t* context, const DrawPicture& draw) {
 }
 
 void Player::draw_pixels(cairo_t* context, const DrawPicture& draw, double width, double height) {
-    const Pictures::Form unmixed = medium_ == Medium::pdf ? Pictures::Form::packed : Pictures::Form::pixels;
-    cairo_surface_t* image = pictures_.picture(draw.picture, draw.grey ? Pictures::Form::grey : unmixed);
+    cairo_surface_t* image = pictures_.picture(draw.picture, draw.grey);
     const Pixels pixels = seen(draw.picture);
-    const cairo_matrix_t turn = upright(draw.picture);
+    const Uprighting t = upright(draw.picture);
+    const cairo_matrix_t turn{t.a, t.b, t.c, t.d, t.e, t.f};
     cairo_scale(context, width / pixels.across, height / pixels.down);
     cairo_transform(context, &turn);
     paint_image(context, image);
@@ -213,11 +198,6 @@ void Player::draw_drawing(cairo_t* context, const DrawPicture& draw, double widt
         cairo_scale(context, width / cairo_image_surface_get_width(image),
                     height / cairo_image_surface_get_height(image));
         paint_image(context, image);
-    } else if (medium_ == Medium::pdf) {
-        const double scale = height / Drawings::recorded_height;
-        cairo_scale(context, scale, scale);
-        cairo_set_source_surface(context, drawings_.recording(file, draw.picture.shape), 0, 0);
-        cairo_paint(context);
     } else {
         drawings_.draw(context, file, width, height);
     }
@@ -225,8 +205,8 @@ void Player::draw_drawing(cairo_t* context, const DrawPicture& draw, double widt
 
 void Player::paint_image(cairo_t* context, cairo_surface_t* image) {
     cairo_set_source_surface(context, image, 0, 0);
-    // Edge pixels count to the edge instead of fading out beyond it, as they do in a PDF anyway.
-    if (medium_ != Medium::pdf) cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
+    // Edge pixels count to the edge instead of fading out beyond it.
+    cairo_pattern_set_extend(cairo_get_source(context), CAIRO_EXTEND_PAD);
     cairo_rectangle(context, 0, 0, cairo_image_surface_get_width(image), cairo_image_surface_get_height(image));
     cairo_fill(context);
 }
@@ -234,53 +214,18 @@ void Player::paint_image(cairo_t* context, cairo_surface_t* image) {
 void Player::draw_item(cairo_t* context, const Group& group) {
     const Transform& t = group.transform;
     const cairo_matrix_t matrix{t.a, t.b, t.c, t.d, points(t.dx), points(t.dy)};
-    if (group.is_label) tagged_.emplace_back();
     cairo_save(context);
     cairo_transform(context, &matrix);
     if (group.clip) {
         trace(context, *group.clip, points);
         cairo_clip(context);
     }
-    if (cairo_surface_t* form = form_of(group)) {
-        draw_form(context, form, group);
-    } else {
-        draw(context, *group.list);
-    }
+    draw(context, *group.list);
     cairo_restore(context);
 }
 
-void Player::draw_form(cairo_t* context, cairo_surface_t* form, const Group& group) {
-    // Parts inside it are heard as one; inside a part it is only ink.
-    const std::string words = recording_ || part_ ? std::string{} : reading_text(*group.list);
-    if (!words.empty()) draw_item(context, BeginTag{{Tag::Role::replica, words, {}, {}}});
-    cairo_set_source_surface(context, form, 0, 0);
-    cairo_paint(context);
-    if (!words.empty()) draw_item(context, EndTag{});
-}
-
-void Player::draw_item(cairo_t* context, const BeginTag& begin) {
-    if (medium_ != Medium::pdf || recording_) return;
-    if (tagged_.empty()) tagged_.emplace_back();
-    tagged_.back().parts.push_back(begin.tag);
-    tagged_.back().parts.back().place = on_page(context, begin.tag.place);
-    part_ = begin.tag.role;
-    cairo_tag_begin(context, tag_name(*part_), nullptr);
-}
-
-void Player::draw_item(cairo_t* context, const EndTag& /*end*/) {
-    if (!part_ || recording_) return;
-    cairo_tag_end(context, tag_name(*part_));
-    part_.reset();
-}
-
-cairo_surface_t* Player::form_of(const Group& group) {
-    if (medium_ != Medium::pdf) return nullptr;
-    return forms_.form(group.list, [&](cairo_t* recording) {
-        set_options(recording);
-        const bool before = std::exchange(recording_, true);
-        draw(recording, *group.list);
-        recording_ = before;
-    });
-}
+// Nothing of these is seen.
+void Player::draw_item(cairo_t* /*context*/, const BeginTag& /*begin*/) const {}
+void Player::draw_item(cairo_t* /*context*/, const EndTag& /*end*/) const {}
 
 } // namespace dyeleaf

@@ -5,21 +5,18 @@
 #include "paint/cairo_handles.h"
 #include "paint/drawings.h"
 #include "paint/font_faces.h"
-#include "paint/forms.h"
 #include "paint/pictures.h"
 
 namespace dyeleaf {
 
-// What is drawn for. In a PDF a list that several groups share is one object shown often, elsewhere the same ink drawn
-// anew. In pixels glyphs are filled as outlines, since Cairo would move each to a whole pixel.
-enum class Medium { pdf, svg, pixels };
+// What is drawn for. In pixels glyphs are filled as outlines, since Cairo would move each to a whole pixel.
+enum class Medium { svg, pixels };
 
 class Player {
   public:
     explicit Player(Medium medium) : medium_(medium) {}
 
-    // One page, and what of it is tagged: in a PDF, the n-th part is the page's n-th marked content.
-    TaggedPage play(cairo_t* context, const DisplayList& list);
+    void play(cairo_t* context, const DisplayList& list);
 
   private:
     void draw(cairo_t* context, const DisplayList& list);
@@ -31,17 +28,11 @@ class Player {
     void draw_drawing(cairo_t* context, const DrawPicture& draw, double width, double height);
     void paint_image(cairo_t* context, cairo_surface_t* image);
     void draw_item(cairo_t* context, const Group& group);
-    void draw_item(cairo_t* context, const BeginTag& begin);
-    void draw_item(cairo_t* context, const EndTag& end);
-    cairo_surface_t* form_of(const Group& group);
-    void draw_form(cairo_t* context, cairo_surface_t* form, const Group& group);
+    void draw_item(cairo_t* context, const BeginTag& begin) const;
+    void draw_item(cairo_t* context, const EndTag& end) const;
 
     Medium medium_;
     double unit_ = 1; // of the page's context: how long a point is
-    TaggedPage tagged_;
-    std::optional<Tag::Role> part_; // that is open
-    bool recording_ = false;        // what is shown often cannot be marked inside: it stands for more than one part
-    Forms forms_;
     FontFaces faces_;
     Pictures pictures_;
     Drawings drawings_;

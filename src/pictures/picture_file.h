@@ -33,4 +33,25 @@ inline Pixels seen(const PictureFile& picture) {
     return lies_on_its_side(picture) ? Pixels{stored.down, stored.across} : stored;
 }
 
+// From stored pixels to pixels as seen: x' = a x + c y + e, y' = b x + d y + f.
+struct Uprighting {
+    double a = 1, b = 0, c = 0, d = 1, e = 0, f = 0;
+};
+
+// Exif 2.32, tag 274, as where the stored point (x, y) of w by h pixels is seen.
+inline Uprighting upright(const PictureFile& picture) {
+    const double w = picture.stored.across;
+    const double h = picture.stored.down;
+    switch (picture.orientation) {
+    case 2: return {-1, 0, 0, 1, w, 0};  // (w - x, y)
+    case 3: return {-1, 0, 0, -1, w, h}; // (w - x, h - y)
+    case 4: return {1, 0, 0, -1, 0, h};  // (x, h - y)
+    case 5: return {0, 1, 1, 0, 0, 0};   // (y, x)
+    case 6: return {0, 1, -1, 0, h, 0};  // (h - y, x)
+    case 7: return {0, -1, -1, 0, h, w}; // (h - y, w - x)
+    case 8: return {0, -1, 1, 0, 0, w};  // (y, w - x)
+    default: return {1, 0, 0, 1, 0, 0};
+    }
+}
+
 } // namespace dyeleaf

@@ -3,11 +3,13 @@
 
 #include "outside.h"
 #include "paint/painter.h"
+#include "pdf/pdf_writer.h"
 
 #include <array>
 #include <catch2/catch.hpp>
 #include <cmath>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -18,10 +20,12 @@ inline DisplayList page(std::vector<DisplayItem> items = {}) {
 }
 
 inline std::string pdf_of(const std::vector<DisplayList>& pages) {
-    PdfPainter painter;
+    std::string bytes;
+    PdfWriter writer{[&](std::string_view more) { bytes += more; }};
     for (const DisplayList& list : pages)
-        painter.page(list);
-    return painter.finish();
+        writer.page(list, [&](TaggedPage tagged) { return PdfPage{{{}, list.size}, {}, {}, {}, std::move(tagged)}; });
+    writer.finish({});
+    return bytes;
 }
 
 // A page of a PDF as pixels, ten to the millimetre.

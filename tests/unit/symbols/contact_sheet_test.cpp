@@ -1,5 +1,5 @@
 // Not run by itself: `build/tests/unit_tests "[contact sheet]"` draws every symbol on one page, to be looked at.
-#include "paint/painter.h"
+#include "pdf/pdf_writer.h"
 #include "symbols/care_symbols.h"
 #include "symbols/ghs_pictograms.h"
 
@@ -40,7 +40,8 @@ TEST_CASE("every symbol at its least size and enlarged, as symbols.pdf", "[.][co
     for (const bool mono : {false, true})
         y = add_rows(page, ghs_pictograms(mono), ghs_height(mm(10)), y);
     add_rows(page, ghs_pictograms(false), ghs_height(mm(16)), y);
-    PdfPainter painter;
-    painter.page(page);
-    std::ofstream("symbols.pdf", std::ios::binary) << painter.finish();
+    std::ofstream file{"symbols.pdf", std::ios::binary};
+    PdfWriter writer{[&](std::string_view bytes) { file << bytes; }};
+    writer.page(page, [&](TaggedPage tagged) { return PdfPage{{{}, page.size}, {}, {}, {}, std::move(tagged)}; });
+    writer.finish({});
 }

@@ -1,4 +1,6 @@
-#include "finish/metadata.h"
+#include "pdf/metadata.h"
+
+#include "pdf/syntax.h"
 
 #include <fmt/format.h>
 
@@ -19,15 +21,6 @@ std::string escaped(const std::string& text) {
         }
     }
     return result;
-}
-
-PdfObject information(const PdfDetails& details) {
-    PdfObject info = PdfObject::newDictionary();
-    if (!details.title.empty()) info.replaceKey("/Title", pdf_text(details.title));
-    if (!details.author.empty()) info.replaceKey("/Author", pdf_text(details.author));
-    info.replaceKey("/Producer", pdf_text(producer));
-    info.replaceKey("/Trapped", pdf_name("/False"));
-    return info;
 }
 
 } // namespace
@@ -55,12 +48,11 @@ std::string xmp_packet(const PdfDetails& details) {
     return xmp + "</rdf:Description>\n</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n";
 }
 
-void add_metadata(QPDF& document, const PdfDetails& details) {
-    document.getTrailer().replaceKey("/Info", document.makeIndirectObject(information(details)));
-    PdfObject metadata = document.newStream(xmp_packet(details));
-    metadata.getDict().replaceKey("/Type", pdf_name("/Metadata"));
-    metadata.getDict().replaceKey("/Subtype", pdf_name("/XML"));
-    document.getRoot().replaceKey("/Metadata", metadata);
+std::string information_dictionary(const PdfDetails& details) {
+    std::string text = "<<";
+    if (!details.title.empty()) text += "/Title" + text_string(details.title);
+    if (!details.author.empty()) text += "/Author" + text_string(details.author);
+    return text + "/Producer" + text_string(producer) + "/Trapped/False>>";
 }
 
 } // namespace dyeleaf

@@ -1,4 +1,4 @@
-#include "finish/srgb_profile.h"
+#include "pdf/srgb_profile.h"
 
 #include <array>
 #include <cmath>

@@ -1,6 +1,6 @@
-#include "finish/metadata.h"
+#include "pdf/metadata.h"
 
-#include "finish/srgb_profile.h"
+#include "pdf/srgb_profile.h"
 
 #include <catch2/catch.hpp>
 
@@ -8,14 +8,14 @@
 
 using namespace dyeleaf;
 
-TEST_CASE("XMP escapes what XML would take for its own", "[finish]") {
+TEST_CASE("XMP escapes what XML would take for its own", "[pdf]") {
     const std::string xmp = xmp_packet({"Skein <tags> & more", "Quillmoor", "de"});
     CHECK(xmp.find(">Skein &lt;tags&gt; &amp; more</rdf:li>") != std::string::npos);
     CHECK(xmp.find("Date") == std::string::npos);
     CHECK(xmp_packet({}).find("dc:title") == std::string::npos);
 }
 
-TEST_CASE("the sRGB profile is a sound one whose colorants add up to its white", "[finish]") {
+TEST_CASE("the sRGB profile is a sound one whose colorants add up to its white", "[pdf]") {
     const std::string profile = srgb_profile();
     const auto number = [&](std::size_t at) {
         std::uint32_t value = 0;

@@ -1,0 +1,25 @@
+// Bytes made small (RFC 1950), by zlib.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+
+struct z_stream_s;
+
+namespace dyeleaf {
+
+// Its memory serves one text after the other.
+class Deflater {
+  public:
+    Deflater();
+    std::string deflated(std::string_view bytes);
+
+  private:
+    struct End {
+        void operator()(z_stream_s* stream) const;
+    };
+    std::unique_ptr<z_stream_s, End> stream_;
+};
+
+} // namespace dyeleaf
