@@ -9,9 +9,15 @@ const FactRow* Vocabulary::find(std::string_view wanted) const {
     return row == rows.end() ? nullptr : &*row;
 }
 
+std::shared_ptr<const Facts::Scope> Facts::joined(const std::shared_ptr<const Scope>& inner,
+                                                  const std::shared_ptr<const Scope>& outer) {
+    if (!inner) return outer;
+    return std::make_shared<const Scope>(Scope{inner->subject, inner->vocabulary, joined(inner->outer, outer)});
+}
+
 Facts Facts::within(const Facts& outer) const {
     Facts result = *this;
-    result.scopes_.insert(result.scopes_.end(), outer.scopes_.begin(), outer.scopes_.end());
+    result.innermost_ = joined(innermost_, outer.innermost_);
     if (language_ == nullptr) {
         result.language_ = outer.language_;
         result.second_ = outer.second_;
@@ -36,10 +42,10 @@ std::optional<FactValue> Facts::find(std::string_view name) const {
     }
     if (language == nullptr) return std::nullopt;
     const Manner manner{*language, ink_};
-    for (const Scope& scope : scopes_) {
-        const FactRow* row = scope.vocabulary->find(name);
+    for (const Scope* scope = innermost_.get(); scope != nullptr; scope = scope->outer.get()) {
+        const FactRow* row = scope->vocabulary->find(name);
         if (row == nullptr) continue;
-        auto value = row->derive(scope.subject.get(), manner);
+        auto value = row->derive(scope->subject.get(), manner);
         if (auto* items = value ? std::get_if<std::vector<Facts>>(&*value) : nullptr) {
             for (Facts& item : *items)
                 item = item.printed(manner, second_);
@@ -55,9 +61,8 @@ std::string Facts::say(std::string_view key, std::initializer_list<Filling> fill
 
 std::vector<const Vocabulary*> Facts::vocabularies() const {
     std::vector<const Vocabulary*> result;
-    result.reserve(scopes_.size());
-    for (const Scope& scope : scopes_)
-        result.push_back(scope.vocabulary);
+    for (const Scope* scope = innermost_.get(); scope != nullptr; scope = scope->outer.get())
+        result.push_back(scope->vocabulary);
     return result;
 }
 

@@ -99,7 +99,8 @@ class Facts {
 
     template <class Subject> static Facts of(Subject subject, const Vocabulary& vocabulary) {
         Facts facts;
-        facts.scopes_.push_back({std::make_shared<const Subject>(std::move(subject)), &vocabulary});
+        facts.innermost_ = std::make_shared<const Scope>(
+            Scope{std::make_shared<const Subject>(std::move(subject)), &vocabulary, nullptr});
         return facts;
     }
     // These facts first, then those of `outer`, in whose language they print unless they have one of their own.
@@ -121,8 +122,12 @@ class Facts {
     struct Scope {
         std::shared_ptr<const void> subject;
         const Vocabulary* vocabulary;
+        std::shared_ptr<const Scope> outer;
     };
-    std::vector<Scope> scopes_;
+    static std::shared_ptr<const Scope> joined(const std::shared_ptr<const Scope>& inner,
+                                               const std::shared_ptr<const Scope>& outer);
+
+    std::shared_ptr<const Scope> innermost_;
     const Language* language_ = nullptr;
     const Language* second_ = nullptr;
     Ink ink_;

@@ -101,12 +101,15 @@ std::vector<Item> skein_items(const Records& records, const Selection& selection
                               const Date& today, Diagnostics& diagnostics) {
     std::vector<Item> items;
     std::vector<const Lot*> lots;
+    Facts of_lot; // shared by its skeins
     for (const Skein& skein : select_skeins(records, selection, diagnostics)) {
         const Lot& lot = *skein.lot;
-        lots.push_back(&lot);
+        if (lots.empty() || lots.back() != &lot) {
+            lots.push_back(&lot);
+            of_lot = lot_facts(records, lot, studio);
+        }
         items.push_back({lot.id.value + ":" + std::to_string(skein.number),
-                         Facts::of(SkeinView{&records, &lot, skein.number}, skein_vocabulary())
-                             .within(lot_facts(records, lot, studio)),
+                         Facts::of(SkeinView{&records, &lot, skein.number}, skein_vocabulary()).within(of_lot),
                          lot.spot});
     }
     check_lots(records, lots, today, diagnostics);

@@ -59,6 +59,13 @@ SetWords cut_to_fit(const Words& words, Length size, Length width, const Trial& 
     return set;
 }
 
+// How wide a text is on one line grows with its size: what is too wide needs no trying out.
+Length size_on_one_line(const Words& words, Length size, Length width, const Trial& trial) {
+    const double ems = trial.typesetter->set(words.text, words.style.font, std::nullopt, false)->width;
+    const bool is_wider = size * ems > width + length_tolerance * 2;
+    return is_wider ? stepped_down((width + length_tolerance) / ems) : size;
+}
+
 } // namespace
 
 Size SetWords::extent() const {
@@ -70,6 +77,7 @@ SetWords set_words(const Words& words, Length width, const Trial& trial) {
     const Length smallest = smaller(style.smallest, style.size);
     Length size = larger(smallest, stepped_down(style.size - (style.size - smallest) * trial.shrink));
     if (near(smallest, style.size) || trial.shrink == 0) size = style.size;
+    if (style.lines == 1) size = larger(smallest, size_on_one_line(words, size, width, trial));
     SetWords set = set_at(words.text, style, size, width, trial);
     while (!fits_lines(set, style.lines) && size > smallest) {
         size = larger(smallest, stepped_down(size - size_step));

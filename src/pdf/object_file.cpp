@@ -14,6 +14,7 @@ namespace {
 
 constexpr std::size_t most_in_group = 200; // of objects that share a stream
 constexpr std::size_t most_pending = 64 * 1024;
+constexpr std::uint64_t most_at = (1ULL << 46U) - 1;
 
 void append_big_endian(std::string& bytes, std::uint64_t value, int count) {
     for (int i = count - 1; i >= 0; --i)
@@ -37,8 +38,10 @@ void ObjectFile::put(int object, std::string_view value) {
     fmt::format_to(std::back_inserter(group_table_), "{} {} ", object, group_values_.size());
     group_values_ += value;
     group_values_ += '\n';
-    places_.at(static_cast<std::size_t>(object)) = {static_cast<std::uint64_t>(group_),
-                                                    static_cast<std::uint16_t>(in_group_), Place::Kind::in_stream};
+    Place& place = places_.at(static_cast<std::size_t>(object));
+    place.kind = Place::in_stream;
+    place.index = in_group_ & 0xffffU;
+    place.at = static_cast<std::uint64_t>(group_) & most_at;
     if (++in_group_ == most_in_group) close_group();
 }
 
@@ -69,7 +72,9 @@ int ObjectFile::put_packed(std::string_view entries, std::string_view packed) {
 }
 
 void ObjectFile::write_stream_at(int object, std::string_view entries, std::string_view packed) {
-    places_.at(static_cast<std::size_t>(object)) = {written_, 0, Place::Kind::in_file};
+    Place& place = places_.at(static_cast<std::size_t>(object));
+    place.kind = Place::in_file;
+    place.at = written_ & most_at;
     write(fmt::format("{} 0 obj\n<<{}/Length {}>>stream\n", object, entries, packed.size()));
     write(packed);
     write("\nendstream\nendobj\n");
@@ -89,15 +94,16 @@ void ObjectFile::close_group() {
 void ObjectFile::finish(int catalog, int information) {
     close_group();
     const int table = reserve();
-    places_.back() = {written_, 0, Place::Kind::in_file};
+    places_.back().kind = Place::in_file;
+    places_.back().at = written_ & most_at;
     constexpr int width = 1 + 5 + 2;
     std::string rows;
     std::string above(width, '\0');
     for (std::size_t i = 0; i < places_.size(); ++i) {
         const Place& place = places_[i];
-        if (i > 0 && place.kind == Place::Kind::missing) throw std::runtime_error("a part of it was never made");
+        if (i > 0 && place.kind == Place::missing) throw std::runtime_error("a part of it was never made");
         std::string row;
-        append_big_endian(row, static_cast<std::uint64_t>(place.kind), 1);
+        append_big_endian(row, place.kind, 1);
         append_big_endian(row, place.at, 5);
         append_big_endian(row, i == 0 ? 0xffffU : place.index, 2);
         rows += '\2'; // from above

@@ -35,11 +35,13 @@ class ObjectFile {
     void finish(int catalog, int information);
 
   private:
-    // Where an object lies: in the file, or as one of several in a stream of objects.
+    // Where an object lies: in the file, or as one of several in a stream of objects. Small, since there is one for
+    // each part of each label.
     struct Place {
-        std::uint64_t at = 0; // bytes from the file's start, or the number of the stream
-        std::uint16_t index = 0;
-        enum class Kind : std::uint8_t { missing, in_file, in_stream } kind = Kind::missing;
+        enum Kind : std::uint64_t { missing, in_file, in_stream };
+        std::uint64_t kind : 2 = missing;
+        std::uint64_t index : 16 = 0; // in its stream
+        std::uint64_t at : 46 = 0;    // bytes from the file's start, or the number of the stream
     };
 
     void write(std::string_view bytes);

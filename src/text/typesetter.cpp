@@ -40,7 +40,7 @@ using Attributes = std::unique_ptr<PangoAttrList, AttributesDeleter>;
 constexpr double units_per_em = 100.0 * PANGO_SCALE;
 
 // Texts that repeat in a run of labels, and those of one label while its sizes are sought, are far fewer.
-constexpr std::size_t most_kept = 8'000;
+constexpr std::size_t most_kept = 2'000;
 
 // Hinting would tie advances to pixels.
 void unhinted(FcPattern* pattern, void* /*data*/) {
@@ -123,21 +123,18 @@ struct Typesetter::Engine {
         layout.reset(pango_layout_new(context.get()));
     }
 
-    Result keep(Key key, Result result) {
+    template <class Make> Result kept_or_made(Key key, Make make) {
+        if (const auto known = kept.find(key); known != kept.end()) return known->second;
         if (kept.size() >= most_kept) kept.clear();
-        kept.insert_or_assign(std::move(key), result);
-        return result;
+        return kept.emplace(std::move(key), std::make_shared<const Paragraph>(make())).first->second;
     }
 
     Result set(const std::string& text, const Font& font, std::optional<double> width, bool balanced) {
-        Key key{text, font, width, balanced};
-        if (const auto known = kept.find(key); known != kept.end()) return known->second;
-        if (!width) return keep(std::move(key), std::make_shared<const Paragraph>(unbroken(text, font)));
-
         // Most texts fit, and one that fits is the same at every width.
-        const Result whole = set(text, font, std::nullopt, false);
-        if (fits_in(whole->width, *width)) return keep(std::move(key), whole);
-        return keep(std::move(key), std::make_shared<const Paragraph>(broken(text, *whole, font, *width, balanced)));
+        const Result whole = kept_or_made({text, font, std::nullopt, false}, [&] { return unbroken(text, font); });
+        if (!width || fits_in(whole->width, *width)) return whole;
+        return kept_or_made({text, font, width, balanced},
+                            [&] { return broken(text, *whole, font, *width, balanced); });
     }
 
     // One line a paragraph of the text.
