@@ -63,7 +63,7 @@ def measure(command, output, cost):
         [sys.executable, "-I", "-S", HERE / "measure.py", *words], capture_output=True, text=True, check=False
     )
     if result.returncode != 0:
-        sys.exit("failed: " + " ".join(words) + "\n" + result.stderr)
+        sys.exit("failed, or took too long: " + " ".join(words) + "\n" + result.stderr)
     seconds, kilobytes = result.stdout.split()
     cost.seconds.append(float(seconds))
     cost.megabytes.append(int(kilobytes) / 1024)
