@@ -6,7 +6,7 @@ cd "$(dirname "$0")/.."
 install_packages "${build_packages[@]}" poppler-utils
 echo "== building"
 mkdir -p build
-cmake -S . -B build -DCMAKE_BUILD_TYPE=Release >build/configure.log 2>&1 || { cat build/configure.log; exit 1; }
+cmake -S . -B build -DCMAKE_BUILD_TYPE=Release -DCMAKE_UNITY_BUILD=ON >build/configure.log 2>&1 || { cat build/configure.log; exit 1; }
 cmake --build build --parallel "$(nproc)"
 echo "== printing the example studio (invented)"
 mkdir -p build/try

@@ -5,8 +5,10 @@
 #include "cli/report.h"
 
 #include <algorithm>
+#include <csignal>
 #include <cstdlib>
 #include <exception>
+#include <fcntl.h>
 #include <iostream>
 #include <new>
 #include <unistd.h>
@@ -16,6 +18,20 @@ namespace {
 std::optional<std::string> variable(const char* name) {
     const char* value = std::getenv(name);
     return value == nullptr || *value == '\0' ? std::nullopt : std::optional<std::string>{value};
+}
+
+// Otherwise the first file that is written could take the place of a closed output, and be told what belongs there.
+void open_what_is_closed() {
+    for (const int descriptor : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO})
+        if (fcntl(descriptor, F_GETFD) == -1) static_cast<void>(open("/dev/null", O_RDWR));
+}
+
+// A disk that is full may hold back what was said as well.
+int finish(int status) {
+    if (std::cout.flush()) return status;
+    std::cerr << "error: not all that was to be shown could be written\n"
+                 "  help: make room on the disk, or write it somewhere else\n";
+    return dyeleaf::problems_found;
 }
 
 int start(int count, char** words) {
@@ -43,8 +59,10 @@ int start(int count, char** words) {
 } // namespace
 
 int main(int count, char** words) {
+    open_what_is_closed();
+    std::signal(SIGXFSZ, SIG_IGN); // a file too large for this computer's limits is told of like any other fault
     try {
-        return start(count, words);
+        return finish(start(count, words));
     } catch (const std::bad_alloc&) {
         std::cerr << "dyeleaf: there is not enough memory for this\n";
     } catch (const std::exception& error) {

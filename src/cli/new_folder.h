@@ -8,9 +8,9 @@
 
 namespace dyeleaf {
 
-// The files made, sorted. A folder that is there and not empty stays as it is, with an error; nothing is ever
-// overwritten.
-std::vector<std::filesystem::path> make_folder(const std::filesystem::path& folder,
+// The files made, sorted: all of them or, with an error, none. A folder that is there and not empty stays as it is,
+// with an error; nothing is ever overwritten.
+std::vector<std::filesystem::path> make_folder(const std::filesystem::path& wanted,
                                                const std::filesystem::path& example, Diagnostics& diagnostics);
 
 } // namespace dyeleaf

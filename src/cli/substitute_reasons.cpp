@@ -12,7 +12,7 @@ namespace dyeleaf {
 namespace {
 
 using Texts = std::vector<std::string>;
-constexpr const char* dot = " · ";
+constexpr const char* between_reasons = " · ";
 
 std::string family_words(const Language& english, const Substitute& one) {
     const std::string found = words(english, one.family);
@@ -67,7 +67,7 @@ std::string colour_reasons(const Records& records, const Language& english, cons
     } else if (wanted.fluorescent == true) {
         texts.emplace_back("not fluorescent, as far as recorded");
     }
-    return joined(texts, dot);
+    return joined(texts, between_reasons);
 }
 
 std::string other_reasons(const Language& english, const Dye& wanted, const Dye& dye) {
@@ -85,7 +85,7 @@ std::string other_reasons(const Language& english, const Dye& wanted, const Dye&
     add(rinsing_words(english, dye));
     texts.push_back(hazard_reason(wanted, dye));
     if (const auto stock = in_stock_words(english, dye)) texts.push_back(*stock);
-    return joined(texts, dot);
+    return joined(texts, between_reasons);
 }
 
 } // namespace dyeleaf

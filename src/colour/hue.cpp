@@ -16,7 +16,7 @@ constexpr double least_chroma = 10;
 
 // Hue angle in degrees, 0 to 360, in Oklab. CIELAB will not do here: in it a navy blue and a lavender have the same
 // hue.
-double hue(Lab colour) {
+double hue_in_oklab(Lab colour) {
     const Oklab oklab = to_oklab(colour);
     const double degrees = std::atan2(oklab.b, oklab.a) * 180 / std::numbers::pi;
     return degrees < 0 ? degrees + 360 : degrees;
@@ -38,7 +38,7 @@ constexpr std::array sectors{
 };
 
 double past_first(Lab colour) {
-    return std::fmod(hue(colour) - first_hue + 360, 360);
+    return std::fmod(hue_in_oklab(colour) - first_hue + 360, 360);
 }
 
 } // namespace

@@ -9,9 +9,9 @@ namespace dyeleaf {
 namespace {
 
 // Bradford's cone responses (ICC.1:2022, annex E) and the way back, to double precision.
-constexpr Matrix cones{{{0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}}};
+constexpr Matrix bradford{{{0.8951, 0.2664, -0.1614}, {-0.7502, 1.7135, 0.0367}, {0.0389, -0.0685, 1.0296}}};
 
-constexpr Matrix from_cones = inverse(cones);
+constexpr Matrix from_bradford = inverse(bradford);
 
 constexpr Triple triple(Xyz colour) {
     return {colour.x, colour.y, colour.z};
@@ -33,12 +33,12 @@ double lab_curve_inverse(double value) {
 } // namespace
 
 Xyz adapted(Xyz colour, Xyz from, Xyz to) {
-    const Triple source = cones * triple(from);
-    const Triple target = cones * triple(to);
-    Triple response = cones * triple(colour);
+    const Triple source = bradford * triple(from);
+    const Triple target = bradford * triple(to);
+    Triple response = bradford * triple(colour);
     for (std::size_t i = 0; i < 3; ++i)
         response[i] *= target[i] / source[i];
-    const Triple result = from_cones * response;
+    const Triple result = from_bradford * response;
     return {result[0], result[1], result[2]};
 }
 

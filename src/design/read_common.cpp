@@ -13,12 +13,12 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr LengthRange any_length{mm(0), metres(2)};
+constexpr LengthRange any_extent{mm(0), metres(2)};
 
 // One length for all sides, or four in the order of CSS: top, right, bottom, left.
 Insets read_insets(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::list) {
-        return Insets::all(read_length(node, what, any_length, diagnostics).value_or(Length{}));
+        return Insets::all(read_length(node, what, any_extent, diagnostics).value_or(Length{}));
     }
     if (node.items.size() != 4) {
         diagnostics.error(node.spot, what + " takes one length or four", "write [top, right, bottom, left]");
@@ -26,7 +26,7 @@ Insets read_insets(const Node& node, const std::string& what, Diagnostics& diagn
     }
     std::array<Length, 4> sides;
     for (std::size_t i = 0; i < sides.size(); ++i) {
-        sides.at(i) = read_length(node.items[i], what, any_length, diagnostics).value_or(Length{});
+        sides.at(i) = read_length(node.items[i], what, any_extent, diagnostics).value_or(Length{});
     }
     return {sides[0], sides[1], sides[2], sides[3]};
 }
@@ -73,7 +73,7 @@ Extent read_extent(const Node& node, const std::string& what, Diagnostics& diagn
             return Extent::share(read_decimal(parts, what, {0.01, 1000}, diagnostics).value_or(1));
         }
     }
-    return Extent::fixed(read_length(node, what, any_length, diagnostics).value_or(Length{}));
+    return Extent::fixed(read_length(node, what, any_extent, diagnostics).value_or(Length{}));
 }
 
 void read_common(Fields& fields, Box& box, const BoxContext& context) {
@@ -82,7 +82,7 @@ void read_common(Fields& fields, Box& box, const BoxContext& context) {
     if (const Node* node = fields.take("height")) box.height = read_extent(*node, "height", diagnostics);
     const auto length = [&](std::string_view key) -> std::optional<Length> {
         const Node* node = fields.take(key);
-        return node == nullptr ? std::nullopt : read_length(*node, std::string{key}, any_length, diagnostics);
+        return node == nullptr ? std::nullopt : read_length(*node, std::string{key}, any_extent, diagnostics);
     };
     box.min_width = length("min width").value_or(Length{});
     box.min_height = length("min height").value_or(Length{});

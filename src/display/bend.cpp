@@ -173,7 +173,7 @@ DrawRun stood_up(const DrawRun& draw, const Letter& letter, const Sector& sector
     return {letter.run, start, draw.size, draw.colour, start.x, turn};
 }
 
-Rect joined(Rect a, Rect b) {
+Rect around_both(Rect a, Rect b) {
     const Point least = {smaller(a.left(), b.left()), smaller(a.top(), b.top())};
     const Point most = {larger(a.right(), b.right()), larger(a.bottom(), b.bottom())};
     return {least, {most.x - least.x, most.y - least.y}};
@@ -304,7 +304,7 @@ class Bender {
         tag.spelled = spelled;
         tag.place = letter_box(runs.front()).bounds();
         for (const DrawRun& run : runs)
-            tag.place = joined(tag.place, letter_box(run).bounds());
+            tag.place = around_both(tag.place, letter_box(run).bounds());
         items.emplace_back(BeginTag{std::move(tag)});
         for (DrawRun& run : runs)
             items.emplace_back(std::move(run));

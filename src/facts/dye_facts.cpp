@@ -64,9 +64,8 @@ Text component_names(const Dye& dye) {
     return names.empty() ? std::nullopt : Text{joined(names, dot)};
 }
 
-using Row = Rows<DyeView>;
-
-std::vector<FactRow> identity_rows() {
+std::vector<FactRow> dye_identity_rows() {
+    using Row = Rows<DyeView>;
     return together({
         Row::text("dye.id", "its id in the records", [](const DyeView& v) { return v.dye->id.value; }),
         Row::text("dye.name", "its name", [](const DyeView& v) { return v.dye->name; }),
@@ -111,6 +110,7 @@ std::vector<FactRow> identity_rows() {
 }
 
 std::vector<FactRow> behaviour_rows() {
+    using Row = Rows<DyeView>;
     return {
         Row::text("dye.fluorescent", "there only if it is fluorescent",
                   [](const DyeView& v, const Manner& m) { return fluorescent_words(m.language, *v.dye); },
@@ -200,6 +200,7 @@ std::vector<FactRow> behaviour_rows() {
 }
 
 std::vector<FactRow> swatch_rows() {
+    using Row = Rows<DyeView>;
     return together({
         Row::patch("dye.swatch.deepest", "its deepest swatch",
                    [](const DyeView& v, const Manner& m) { return deepest_patch(m.language, *v.records, *v.dye); },
@@ -251,8 +252,8 @@ std::vector<FactRow> swatch_rows() {
 } // namespace
 
 const Vocabulary& dye_vocabulary() {
-    static const Vocabulary vocabulary{
-        "dye", together({identity_rows(), behaviour_rows(), swatch_rows(), hazard_rows<DyeView>("dye", hazards_in)})};
+    static const Vocabulary vocabulary{"dye", together({dye_identity_rows(), behaviour_rows(), swatch_rows(),
+                                                        hazard_rows<DyeView>("dye", hazards_in)})};
     return vocabulary;
 }
 

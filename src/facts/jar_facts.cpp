@@ -65,11 +65,10 @@ const Dye* first_dye(const JarView& view) {
     return dyes.empty() ? nullptr : dyes.front();
 }
 
-using Row = Rows<JarView>;
-
 constexpr auto diameters = "as recorded, or a circumference ÷ π, or a strip ÷ π less 0.1 mm of paper";
 
-std::vector<FactRow> identity_rows() {
+std::vector<FactRow> jar_identity_rows() {
+    using Row = Rows<JarView>;
     return {
         Row::text("jar.id", "its id in the records", [](const JarView& v) { return v.jar->id.value; }),
         Row::text("jar.code", "its short code", [](const JarView& v) { return v.jar->code; },
@@ -112,6 +111,7 @@ std::vector<FactRow> identity_rows() {
 }
 
 std::vector<FactRow> mix_rows() {
+    using Row = Rows<JarView>;
     return {
         Row::text("jar.strength", "dye in the mix, by weight; not there where it is unknown",
                   [](const JarView& v, const Manner& m) { return strength_figure(m.language, mix_of(v)); },
@@ -159,6 +159,7 @@ std::optional<Date> day_mixed(const JarView& view) {
 }
 
 std::vector<FactRow> history_rows() {
+    using Row = Rows<JarView>;
     return together({
         Row::text("jar.mixed", "the day it was mixed in full, where known",
                   [](const JarView& v, const Manner& m) -> Text {
@@ -188,6 +189,7 @@ std::vector<FactRow> history_rows() {
 }
 
 std::vector<FactRow> caution_rows() {
+    using Row = Rows<JarView>;
     return {
         Row::phrase("caution.not_food", "that it is not food", "caution.not food"),
         Row::phrase("caution.dust", "not to breathe the dust", "caution.dust"),
@@ -202,6 +204,7 @@ Wall wall(const JarView& view) {
 }
 
 FactRow arc_row(const std::string& label, Length (*width)(Length)) {
+    using Row = Rows<JarView>;
     return Row::length(
         label + ".arc", "there only if the wall tapers too much for a rectangle: the radius on which its middle lies",
         [width](const JarView& v) { return arc_of(wall(v), width(wall(v).middle())); },
@@ -212,6 +215,7 @@ FactRow arc_row(const std::string& label, Length (*width)(Length)) {
 
 // What was measured, where it was measured this way.
 FactRow measured_row(const std::string& name, const std::string& meaning, Girth::By by) {
+    using Row = Rows<JarView>;
     return Row::length(name, meaning, [by](const JarView& v) -> std::optional<Length> {
         const Girth& girth = v.jar->girth;
         if (girth.by != by || !near(girth.top, girth.bottom)) return std::nullopt;
@@ -220,6 +224,7 @@ FactRow measured_row(const std::string& name, const std::string& meaning, Girth:
 }
 
 FactRow end_row(const std::string& name, const std::string& meaning, Length Wall::*end) {
+    using Row = Rows<JarView>;
     return Row::length(name, meaning,
                        [end](const JarView& v) -> std::optional<Length> {
                            if (near(wall(v).top, wall(v).bottom)) return std::nullopt;
@@ -229,6 +234,7 @@ FactRow end_row(const std::string& name, const std::string& meaning, Length Wall
 }
 
 std::vector<FactRow> size_rows() {
+    using Row = Rows<JarView>;
     return {
         Row::length("jar.diameter", "across the wall; of one that tapers, at half the label's height",
                     [](const JarView& v) { return wall(v).middle(); }, {"mm", diameters, "circumference of a circle"}),
@@ -268,9 +274,10 @@ std::vector<FactRow> size_rows() {
 } // namespace
 
 const Vocabulary& jar_vocabulary() {
-    static const Vocabulary vocabulary{"jar", together({identity_rows(), mix_rows(), jar_bench_rows(), history_rows(),
-                                                        caution_rows(), sheet_caution_rows<JarView>(hazards_in),
-                                                        size_rows(), hazard_rows<JarView>("jar", hazards_in)})};
+    static const Vocabulary vocabulary{
+        "jar",
+        together({jar_identity_rows(), mix_rows(), jar_bench_rows(), history_rows(), caution_rows(),
+                  sheet_caution_rows<JarView>(hazards_in), size_rows(), hazard_rows<JarView>("jar", hazards_in)})};
     return vocabulary;
 }
 

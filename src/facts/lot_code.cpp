@@ -50,7 +50,7 @@ char check_of(std::string_view code) {
 }
 
 // A code taken apart by its form: a text for each piece, fewer where the check is left off.
-using Parts = std::vector<std::string>;
+using Pieces = std::vector<std::string>;
 
 std::size_t figures_at(std::string_view text, bool leniently) {
     std::size_t length = 0;
@@ -77,8 +77,8 @@ std::size_t taken_by(const LotPiece& piece, std::string_view text, bool lenientl
 }
 
 // `leniently`: letters in the number that look like figures are taken for them.
-std::optional<Parts> take_apart(const LotForm& form, std::string_view code, bool leniently) {
-    Parts parts;
+std::optional<Pieces> take_apart(const LotForm& form, std::string_view code, bool leniently) {
+    Pieces parts;
     for (std::size_t i = 0; i < form.size(); ++i) {
         const bool check_left_off =
             code.empty() && form.back().kind == Kind::check && i > 0 && form[i - 1].kind == Kind::number;

@@ -14,9 +14,8 @@ namespace dyeleaf {
 namespace {
 
 using Text = std::optional<std::string>;
-using Row = Rows<LotView>;
-
 std::vector<FactRow> bench_rows() {
+    using Row = Rows<LotView>;
     return {
         Row::list("lot.recipe", "the lines of its recipe, in order", line_vocabulary(), recipe_lines),
         Row::text("lot.depth", "all dye on the dry weight, where it is known of every line",
@@ -63,7 +62,8 @@ HazardSummary hazards_in(const LotView& view) {
     return hazards_of(*view.records, *view.lot);
 }
 
-std::vector<FactRow> caution_rows() {
+std::vector<FactRow> recipe_caution_rows() {
+    using Row = Rows<LotView>;
     return {
         Row::phrase("caution.dust", "not to breathe the dust", "caution.dust"),
         Row::phrase("caution.dust.short", "the same, brief", "caution.dust brief"),
@@ -76,7 +76,7 @@ std::vector<FactRow> caution_rows() {
 
 const Vocabulary& recipe_vocabulary() {
     static const Vocabulary vocabulary{
-        "recipe", together({bench_rows(), caution_rows(), sheet_caution_rows<LotView>(hazards_in)})};
+        "recipe", together({bench_rows(), recipe_caution_rows(), sheet_caution_rows<LotView>(hazards_in)})};
     return vocabulary;
 }
 

@@ -34,11 +34,10 @@ std::vector<ContactLine> contact_lines(const StudioView& view) {
 
 // A colour that nobody could take for a dye's, to explain the marks with.
 constexpr Rgb sample{0.62, 0.60, 0.57};
-constexpr Rgb paper{1, 1, 1};
-
-using Row = Rows<StudioView>;
+constexpr Rgb bare_paper{1, 1, 1};
 
 FactRow key_row(std::string name, std::string meaning, Patch::Kind kind, Rgb colour, const char* phrase) {
+    using Row = Rows<StudioView>;
     return Row::patch(std::move(name), std::move(meaning),
                       [=](const StudioView&, const Manner& m) {
                           return Patch{kind, colour, m.language.say(phrase)};
@@ -145,6 +144,7 @@ constexpr std::array words_beside{"acid",
                                   "yarn"};
 
 std::vector<FactRow> word_rows() {
+    using Row = Rows<StudioView>;
     std::vector<FactRow> rows;
     for (const char* word : words_beside) {
         const std::string name = std::string{"words."} + word;
@@ -168,6 +168,7 @@ std::optional<Illustration> logo(const StudioView& view, const Manner& manner) {
 }
 
 std::vector<FactRow> studio_rows() {
+    using Row = Rows<StudioView>;
     return together({
         Row::text("studio.name", "the studio's name", [](const StudioView& v) { return v.studio->name; }),
         Row::text("studio.tagline", "the words under its name", [](const StudioView& v) { return v.studio->tagline; }),
@@ -196,7 +197,7 @@ std::vector<FactRow> studio_rows() {
                    },
                    {"", "drawn for the key of a card", ""}),
         key_row("key.not_recorded", "for a key: how a colour that is not recorded looks", Patch::Kind::not_recorded,
-                paper, "key.not recorded"),
+                bare_paper, "key.not recorded"),
         key_row("key.not_printable", "for a key: how a colour that no ink shows looks", Patch::Kind::not_printable,
                 sample, "key.not printable"),
         Row::list("key.patterns", "for a key: the patterns of patches that are printed without solid colour",

@@ -97,7 +97,7 @@ Lab mean(const std::vector<LikePair>& pairs, const Swatch* LikePair::*side) {
     return {sum.lightness / count, sum.a / count, sum.b / count};
 }
 
-bool is_measured(const LikePair& pair) {
+bool both_measured(const LikePair& pair) {
     return pair.wanted->colour_source == ColourSource::instrument &&
            pair.found->colour_source == ColourSource::instrument;
 }
@@ -121,7 +121,7 @@ std::optional<Substitute> compared(const Dye& dye, const std::vector<const Swatc
     result.family = hue_family(of_found);
     result.wanted_family = hue_family(of_wanted);
     result.is_measured =
-        dye.fluorescent != true && original.fluorescent != true && std::ranges::all_of(result.pairs, is_measured);
+        dye.fluorescent != true && original.fluorescent != true && std::ranges::all_of(result.pairs, both_measured);
     result.match = judge(result.delta_e_2000, result.is_measured, limits);
     return result;
 }

@@ -40,7 +40,7 @@ const Vocabulary& cell_vocabulary() {
     return vocabulary;
 }
 
-std::optional<Date> day_dyed(const SwatchView& view) {
+std::optional<Date> day_swatched(const SwatchView& view) {
     return known_date(view.swatch->dyed);
 }
 
@@ -99,7 +99,7 @@ const Vocabulary& swatch_vocabulary() {
                       {"", "depth and base", ""}),
             Row::text("swatch.date", "the day it was dyed, where known",
                       [](const SwatchView& v, const Manner& m) { return short_date(m.language, v.swatch->dyed); }),
-            date_rows<SwatchView>("swatch.date", day_dyed),
+            date_rows<SwatchView>("swatch.date", day_swatched),
             Row::text("swatch.date.or_unknown", "the same, or that it is unknown",
                       [](const SwatchView& v, const Manner& m) {
                           return short_date(m.language, v.swatch->dyed).value_or(m.language.say("dates.unknown"));

@@ -30,8 +30,8 @@ std::string with_note(const Language& language, const std::string& description, 
     return description + ", " + language.say(key);
 }
 
-std::string at_depth(const Language& language, const Records& records, const Dye& dye, Percent depth,
-                     const std::string& base_id) {
+std::string words_at_depth(const Language& language, const Records& records, const Dye& dye, Percent depth,
+                           const std::string& base_id) {
     return language.say("dye.at depth", {{"dye", distinct_name(records, dye)},
                                          {"depth", percent_words(language, depth)},
                                          {"base", records.base(base_id).name}});
@@ -163,7 +163,7 @@ std::optional<Lab> deepest_colour(const Dye& dye) {
 }
 
 Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Swatch& swatch) {
-    std::string description = at_depth(language, records, dye, swatch.depth, swatch.base.value);
+    std::string description = words_at_depth(language, records, dye, swatch.depth, swatch.base.value);
     if (dye.fluorescent == true) {
         const Rgb tint = swatch.colour ? rgb_of(swatch.colour->value) : paper;
         return {Patch::Kind::not_printable, tint, with_note(language, description, "dye.fluorescent patch")};
@@ -174,13 +174,13 @@ Patch patch_of(const Language& language, const Records& records, const Dye& dye,
 Patch patch_at(const Language& language, const Records& records, const Dye& dye, Percent depth,
                const std::string& base_id) {
     if (const Swatch* swatch = swatch_at(dye, depth, base_id)) return patch_of(language, records, dye, *swatch);
-    const std::string description = at_depth(language, records, dye, depth, base_id);
+    const std::string description = words_at_depth(language, records, dye, depth, base_id);
     return {Patch::Kind::not_recorded, paper, with_note(language, description, "dye.not swatched")};
 }
 
 std::string estimated_words(const Language& language, const Records& records, const Dye& dye, Percent depth,
                             const std::string& base_id) {
-    return with_note(language, at_depth(language, records, dye, depth, base_id), "ramp.between swatches");
+    return with_note(language, words_at_depth(language, records, dye, depth, base_id), "ramp.between swatches");
 }
 
 Patch deepest_patch(const Language& language, const Records& records, const Dye& dye) {

@@ -18,7 +18,7 @@ std::string month_name(const Language& language, std::string_view list, const Da
 }
 
 std::string date_with(const Language& language, const Date& date, std::string_view months) {
-    const std::string year = std::to_string(date.year);
+    std::string year = std::to_string(date.year);
     if (date.month == 0) return year;
     const std::string month = month_name(language, months, date);
     if (date.day == 0) return language.say("dates.month", {{"month", month}, {"year", year}});
@@ -30,12 +30,13 @@ std::string with_unit(std::string number, std::string_view unit) {
     return std::move(number).append(no_break).append(unit);
 }
 
-struct Symbol {
+struct CurrencySign {
     std::string_view code;
     std::string_view symbol;
 };
 // Those that one currency alone is known by; the many dollars and crowns keep their codes.
-constexpr std::array symbols{Symbol{"EUR", "€"}, Symbol{"GBP", "£"}, Symbol{"USD", "$"}, Symbol{"JPY", "¥"}};
+constexpr std::array symbols{CurrencySign{"EUR", "€"}, CurrencySign{"GBP", "£"}, CurrencySign{"USD", "$"},
+                             CurrencySign{"JPY", "¥"}};
 
 // 10 000 and above in groups of three, as the SI Brochure has it.
 std::string grouped(std::string digits) {
@@ -134,7 +135,7 @@ std::string yards_words(const Language& language, double yards) {
 std::string price_words(const Language& language, const Price& price, const Currency& currency) {
     std::string amount = amount_words(language, price, currency.minor_units);
     if (currency.code.empty()) return amount;
-    const auto symbol = std::ranges::find(symbols, currency.code, &Symbol::code);
+    const auto symbol = std::ranges::find(symbols, currency.code, &CurrencySign::code);
     if (symbol == symbols.end())
         return unbroken(language.say("price.code", {{"amount", amount}, {"code", currency.code}}));
     return unbroken(language.say("price.symbol", {{"amount", amount}, {"symbol", symbol->symbol}}));

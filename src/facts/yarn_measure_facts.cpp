@@ -10,8 +10,6 @@ namespace dyeleaf {
 namespace {
 
 using Text = std::optional<std::string>;
-using Row = Rows<BaseView>;
-
 Text needles(const BaseView& view, const Manner& m) {
     if (!view.base->needles) return std::nullopt;
     return needles_words(m.language, *view.base->needles, view.records->studio.units);
@@ -33,6 +31,7 @@ bool has_size(const BaseView& view) {
 
 FactRow count_row(std::string name, std::string meaning, std::string_view phrase, double YarnCounts::*count,
                   std::string unit, std::string how, std::string source) {
+    using Row = Rows<BaseView>;
     return Row::text(std::move(name), std::move(meaning),
                      [phrase, count](const BaseView& view, const Manner& m) {
                          const auto& [mass, length] = view.base->skein;
@@ -44,6 +43,7 @@ FactRow count_row(std::string name, std::string meaning, std::string_view phrase
 } // namespace
 
 std::vector<FactRow> yarn_measure_rows() {
+    using Row = Rows<BaseView>;
     const Derivation guide{"", "usual for the yarn weight recorded", std::string{yarn_weight_source}};
     const std::string pound = "definition; yard and pound agreement of 1959";
     return {

@@ -48,7 +48,7 @@ struct Name {
 
 // The council's names and types of yarn, without those that it has in two classes (baby, roving); the plies as Britain
 // and Australia count them. Longer names first, so that "super fine" is not taken for "fine".
-constexpr std::array names = {
+constexpr std::array class_names = {
     Name{"double knitting", 3},
     Name{"double knit", 3},
     Name{"light worsted", 3},
@@ -82,22 +82,22 @@ constexpr std::array names = {
     Name{"jumbo", 7},
 };
 
-enum class Kind { letter, digit, other };
+enum class Sort { letter, digit, other };
 
-Kind kind_of(char c) {
-    if (c >= '0' && c <= '9') return Kind::digit;
+Sort kind_of(char c) {
+    if (c >= '0' && c <= '9') return Sort::digit;
     const auto byte = static_cast<unsigned char>(c);
-    return (c >= 'a' && c <= 'z') || byte >= 0x80 ? Kind::letter : Kind::other;
+    return (c >= 'a' && c <= 'z') || byte >= 0x80 ? Sort::letter : Sort::other;
 }
 
 // " 4 ply fingering " for "4ply/Fingering": words with single spaces before, between and behind them.
 std::string plain_words(std::string_view text) {
     std::string plain = " ";
-    Kind last = Kind::other;
+    Sort last = Sort::other;
     for (const char c : lower_case(text)) {
-        const Kind kind = kind_of(c);
+        const Sort kind = kind_of(c);
         if (kind != last && plain.back() != ' ') plain += ' ';
-        if (kind != Kind::other) plain += c;
+        if (kind != Sort::other) plain += c;
         last = kind;
     }
     if (plain.back() != ' ') plain += ' ';
@@ -121,7 +121,7 @@ Length outside(Length length, const Span<Length>& span) {
 std::optional<YarnWeightClass> find_yarn_weight_class(std::string_view words) {
     std::string rest = plain_words(words);
     std::optional<int> found;
-    for (const Name& name : names) {
+    for (const Name& name : class_names) {
         const std::string sought = " " + std::string{name.words} + " ";
         const std::size_t at = rest.find(sought);
         if (at == std::string::npos) continue;

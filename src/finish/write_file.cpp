@@ -1,18 +1,16 @@
 #include "finish/write_file.h"
 
 #include "base/words.h"
+#include "finish/temporary.h"
 
 #include <fcntl.h>
-#include <signal.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
-#include <charconv>
 #include <optional>
 #include <system_error>
 #include <utility>
-#include <vector>
 
 namespace dyeleaf {
 
@@ -68,10 +66,6 @@ fs::path behind_links(const fs::path& target) {
     return problem ? target : real;
 }
 
-fs::path folder_of(const fs::path& target) {
-    return target.has_parent_path() ? target.parent_path() : fs::path{"."};
-}
-
 Outcome check_place(const fs::path& target) {
     std::error_code ignored;
     const fs::path folder = folder_of(target);
@@ -93,35 +87,6 @@ Outcome check_place(const fs::path& target) {
         return Problem{"this is not an ordinary file but a device or a pipe", "choose another name"};
     }
     return {};
-}
-
-// ".cards.pdf.dyeleaf-tmp-": hidden, and beside the target because a rename must not leave the disk.
-std::string temporary_prefix(const fs::path& target) {
-    constexpr std::size_t most_bytes = 200; // of the 255 that a name may have
-    return "." + target.filename().string().substr(0, most_bytes) + ".dyeleaf-tmp-";
-}
-
-bool is_running(std::string_view process) {
-    pid_t id = 0;
-    const auto [end, error] = std::from_chars(process.data(), process.data() + process.size(), id);
-    if (error != std::errc{} || end != process.data() + process.size() || id <= 0) return true; // not one of ours
-    return ::kill(id, 0) == 0 || errno != ESRCH;
-}
-
-// What runs that were cut short have left behind for this target.
-void remove_stale_temporaries(const fs::path& target) {
-    const std::string prefix = temporary_prefix(target);
-    std::error_code problem;
-    std::vector<fs::path> stale;
-    for (fs::directory_iterator entry{folder_of(target), problem}; !problem && entry != fs::directory_iterator{};
-         entry.increment(problem)) {
-        const std::string name = entry->path().filename().string();
-        if (name.starts_with(prefix) && !is_running(std::string_view{name}.substr(prefix.size()))) {
-            stale.push_back(entry->path());
-        }
-    }
-    for (const fs::path& file : stale)
-        fs::remove(file, problem);
 }
 
 bool write_all(int descriptor, std::string_view bytes) {
@@ -154,9 +119,7 @@ class PendingFile::Writing {
     // `target` is the file itself, behind all links.
     explicit Writing(fs::path target) : target_(std::move(target)), problem_(check_place(target_)) {
         if (problem_) return;
-        remove_stale_temporaries(target_);
-        temporary_ = folder_of(target_) / (temporary_prefix(target_) + std::to_string(::getpid()));
-        ::unlink(temporary_.c_str());
+        temporary_ = temporary_beside(target_);
         file_.emplace(::open(temporary_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666));
         check(file_->open());
     }

@@ -20,7 +20,7 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr Rgb paper{1, 1, 1};
+constexpr Rgb bare_paper{1, 1, 1};
 constexpr Length outline_width = pt(0.75); // of a background that sparing ink leaves bare
 
 // What a box inherits from those around it.
@@ -63,7 +63,7 @@ class Placer {
   private:
     void dress(const Box& box, Rect outer, Context& context) {
         if (box.background) {
-            context.ground = ink_.sparing ? paper : *box.background;
+            context.ground = ink_.sparing ? bare_paper : *box.background;
             list_->items.emplace_back(FillPath{rounded_path(bled(outer), box.corner), *context.ground});
             if (context.ground != box.background && box.border == Length{}) {
                 const Rect middle = grown(outer, outline_width * -0.5);

@@ -83,7 +83,7 @@ int Images::packed_jpeg(const PictureFile& picture) {
 
 // Colours are the picture's own where it states them by a profile that suits its pixels.
 std::string Images::colour_space(const std::string& profile, bool grey) {
-    const std::string plain = grey ? "/DeviceGray" : "/DeviceRGB";
+    std::string plain = grey ? "/DeviceGray" : "/DeviceRGB";
     const std::size_t components = grey ? 1 : 3;
     if (components_of(profile) != components) return plain;
     const auto [known, is_new] = profiles_.try_emplace(profile);

@@ -13,7 +13,7 @@ namespace dyeleaf {
 namespace {
 
 constexpr std::uint32_t most_in_group = 256; // objects that share a stream: their numbers take a byte
-constexpr std::size_t most_pending = 64 * 1024;
+constexpr std::size_t most_pending = 65'536;
 constexpr std::size_t row_width = 1 + 5 + 1; // of the table, in bytes
 
 void append_big_endian(std::string& bytes, std::uint64_t value, int count) {

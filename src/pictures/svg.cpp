@@ -24,7 +24,7 @@ constexpr std::string_view svg_namespace = "http://www.w3.org/2000/svg";
 struct CloseReader {
     void operator()(xmlTextReaderPtr reader) const { xmlFreeTextReader(reader); }
 };
-using Reader = std::unique_ptr<xmlTextReader, CloseReader>;
+using XmlReader = std::unique_ptr<xmlTextReader, CloseReader>;
 
 std::string_view text_of(const xmlChar* text) {
     return text == nullptr ? std::string_view{} : reinterpret_cast<const char*>(text);
@@ -187,7 +187,7 @@ class SvgCheck {
         return std::nullopt;
     }
 
-    Reader reader_;
+    XmlReader reader_;
     bool in_style_ = false;
     std::optional<double> shape_;
 };

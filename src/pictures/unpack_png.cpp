@@ -14,9 +14,9 @@ namespace dyeleaf {
 namespace {
 
 // libpng leaves by a jump when it meets an error.
-class Reader {
+class PngReader {
   public:
-    explicit Reader(std::string_view bytes) : rest_(bytes) {
+    explicit PngReader(std::string_view bytes) : rest_(bytes) {
         png_ = png_create_read_struct(
             PNG_LIBPNG_VER_STRING, nullptr, [](png_structp png, auto) { png_longjmp(png, 1); },
             [](png_structp, auto) {});
@@ -28,9 +28,9 @@ class Reader {
             png_read_info(png_, info_);
         });
     }
-    ~Reader() { png_destroy_read_struct(&png_, &info_, nullptr); }
-    Reader(const Reader&) = delete;
-    Reader& operator=(const Reader&) = delete;
+    ~PngReader() { png_destroy_read_struct(&png_, &info_, nullptr); }
+    PngReader(const PngReader&) = delete;
+    PngReader& operator=(const PngReader&) = delete;
 
     [[nodiscard]] bool opened() const { return opened_; }
 
@@ -115,12 +115,12 @@ class Reader {
 } // namespace
 
 bool unpack_png(std::string_view bytes, const std::function<void(const PngRow&)>& row, int rows) {
-    Reader reader{bytes};
+    PngReader reader{bytes};
     return reader.opened() && reader.unpack(row, rows);
 }
 
 std::optional<Coding> coding_of_png(std::string_view bytes) {
-    const Reader reader{bytes};
+    const PngReader reader{bytes};
     if (!reader.opened()) return std::nullopt;
     Coding coding{reader.stored(), reader.in_grey(), reader.colours()};
     // libpng passes over a profile in which it finds a fault.

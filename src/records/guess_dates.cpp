@@ -12,7 +12,7 @@ namespace dyeleaf {
 
 namespace {
 
-bool is_digit(char c) {
+bool is_figure(char c) {
     return c >= '0' && c <= '9';
 }
 
@@ -33,7 +33,7 @@ std::optional<int> number_of(std::string_view word) {
     for (const std::string_view ending : {"st", "nd", "rd", "th"}) {
         if (word.ends_with(ending)) word.remove_suffix(ending.size());
     }
-    return std::ranges::all_of(word, is_digit) ? parse_whole(word) : std::nullopt;
+    return std::ranges::all_of(word, is_figure) ? parse_whole(word) : std::nullopt;
 }
 
 // "march", "mar", "sept": at least three letters that begin a month's name.

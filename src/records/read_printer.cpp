@@ -27,7 +27,7 @@ std::optional<Reading> read_creases(const Node& node, const std::string& what, D
     return read_pair(node, what, "{across: 10.5 mm, down: 9.5 mm}", {mm(0), mm(20)}, diagnostics);
 }
 
-std::optional<Sourced<Reading>> read_lines(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+std::optional<Sourced<Reading>> read_line_lengths(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     const auto pair = read_pair(node, what, "{across: 149.5 mm, down: 200.5 mm}", {mm(50), mm(250)}, diagnostics);
     return pair ? std::optional{Sourced<Reading>{*pair, node.spot}} : std::nullopt;
 }
@@ -60,7 +60,7 @@ std::optional<Printer> read_printer(const Node& node, Diagnostics& diagnostics) 
     printer.backs = optional_field(fields, "backs", read_backs);
     const auto front = needed_field(fields, "front", "front: {across: 10.5 mm, down: 9.5 mm}", read_creases);
     printer.back = optional_field(fields, "back", read_creases);
-    printer.lines = optional_field(fields, "lines", read_lines);
+    printer.lines = optional_field(fields, "lines", read_line_lengths);
     fields.refuse_the_rest();
     if (diagnostics.errors() > errors_before) return std::nullopt;
     printer.name = *name;

@@ -25,7 +25,7 @@ std::optional<Node> without_ending(const Node& node, std::string_view words) {
 }
 
 // "1 %" and "1 g in 100 mL" are weight in volume; "1 % by weight" and "1 g in 100 g" are weighed out.
-std::optional<DyeForm> read_stock(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+std::optional<DyeForm> read_form(const Node& node, const std::string& what, Diagnostics& diagnostics) {
     constexpr double weakest = 0.001;
     constexpr double strongest = 50;
     if (node.text.find(':') != std::string::npos) {
@@ -90,7 +90,7 @@ std::optional<RecipeLine> read_line(const Node& node, Diagnostics& diagnostics) 
     }
     const auto dye = needed_field(fields, "dye", "dye: sloe", read_reference);
     const auto depth = needed_field(fields, "depth", "depth: 1.5 %", within(read_percent, any_depth));
-    const auto stock = optional_field(fields, "from stock", read_stock);
+    const auto stock = optional_field(fields, "from stock", read_form);
     line.note = optional_field(fields, "note", read_name);
     fields.refuse_the_rest();
     if (!dye || !depth) return std::nullopt;
@@ -98,7 +98,8 @@ std::optional<RecipeLine> read_line(const Node& node, Diagnostics& diagnostics) 
     return line;
 }
 
-std::optional<std::vector<RecipeLine>> read_lines(const Node& node, const std::string& what, Diagnostics& diagnostics) {
+std::optional<std::vector<RecipeLine>> read_recipe_lines(const Node& node, const std::string& what,
+                                                         Diagnostics& diagnostics) {
     std::vector<RecipeLine> lines;
     for (const Node& one : read_list(node, what, "recipe: [{dye: sloe, depth: 1.5 %}]", diagnostics)) {
         if (auto line = read_line(one, diagnostics)) lines.push_back(std::move(*line));
@@ -180,7 +181,7 @@ std::optional<std::vector<std::string>> read_steps(const Node& node, const std::
 
 Recipe read_recipe(Fields& lot) {
     Recipe recipe;
-    recipe.lines = optional_field(lot, "recipe", read_lines).value_or(std::vector<RecipeLine>{});
+    recipe.lines = optional_field(lot, "recipe", read_recipe_lines).value_or(std::vector<RecipeLine>{});
     recipe.dry_weight = optional_field(lot, "dry weight", within(read_mass, {grams(1), grams(100'000)}));
     recipe.liquor = optional_field(lot, "liquor", read_liquor);
     recipe.acid = optional_field(lot, "acid", read_acid).value_or(std::vector<Assistant>{});

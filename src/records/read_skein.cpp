@@ -11,7 +11,7 @@ namespace dyeleaf {
 
 namespace {
 
-bool is_letter(char c) {
+bool is_unit_letter(char c) {
     return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z');
 }
 
@@ -24,7 +24,7 @@ std::vector<Node> figures_of(const Node& node) {
     const std::string_view first = trimmed(text.substr(0, mark));
     std::string_view second = trimmed(text.substr(mark + 1));
     if (text[mark] == '(' && second.ends_with(')')) second.remove_suffix(1);
-    if (first.empty() || second.empty() || !is_letter(first.back())) return {node};
+    if (first.empty() || second.empty() || !is_unit_letter(first.back())) return {node};
     std::vector<Node> figures{node, node};
     figures[0].text = first;
     figures[1].text = second;
@@ -158,7 +158,7 @@ std::vector<OddSkein> read_odd_skeins(const Node& node, const Lot& lot, const Cu
         auto skein = read_odd_skein(entry.node(), currency, diagnostics);
         if (!number || !skein) continue;
         skein->number = *number;
-        skeins.push_back(std::move(*skein));
+        skeins.push_back(*skein);
     }
     return skeins;
 }

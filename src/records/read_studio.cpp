@@ -14,8 +14,8 @@ namespace dyeleaf {
 namespace {
 
 // One text, or a list of them.
-std::optional<std::vector<std::string>> read_lines(const Node& node, const std::string& what,
-                                                   Diagnostics& diagnostics) {
+std::optional<std::vector<std::string>> read_contact(const Node& node, const std::string& what,
+                                                     Diagnostics& diagnostics) {
     std::vector<std::string> lines;
     const auto add = [&](const Node& one) {
         if (auto line = read_text(one, what, diagnostics)) lines.push_back(std::move(*line));
@@ -114,7 +114,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     studio.spot = node.spot;
     studio.name = needed_field(fields, "name", "name: Quillmoor Yarn Works", read_name).value_or("");
     studio.tagline = optional_field(fields, "tagline", read_name).value_or("");
-    studio.contact = optional_field(fields, "contact", read_lines).value_or(std::vector<std::string>{});
+    studio.contact = optional_field(fields, "contact", read_contact).value_or(std::vector<std::string>{});
     const auto market =
         one_of<Market>({{"eu", Market::eu}, {"uk", Market::uk}, {"us", Market::us}, {"none", Market::none}});
     studio.market = optional_field(fields, "market", market).value_or(studio.market);

@@ -45,7 +45,7 @@ bool forbids(std::string_view text) {
     return std::ranges::any_of(words, [&](std::string_view word) { return padded.find(word) != std::string::npos; });
 }
 
-std::vector<std::string_view> words_of(std::string_view text) {
+std::vector<std::string_view> spaced_words(std::string_view text) {
     std::vector<std::string_view> words;
     while (true) {
         text = trimmed(text);
@@ -58,8 +58,8 @@ std::vector<std::string_view> words_of(std::string_view text) {
 // Word by word no more than a letter or a third of them is wrong, and neither a temperature nor a solvent's letter; how
 // many letters in all.
 std::optional<int> slips_between(std::string_view text, std::string_view key) {
-    const auto written = words_of(text);
-    const auto known = words_of(key);
+    const auto written = spaced_words(text);
+    const auto known = spaced_words(key);
     if (written.size() != known.size() || forbids(text) != forbids(key)) return std::nullopt;
     int slips = 0;
     for (std::size_t i = 0; i < known.size(); ++i) {
@@ -77,7 +77,7 @@ std::optional<int> slips_between(std::string_view text, std::string_view key) {
 std::string squeezed(std::string_view text) {
     constexpr std::array idle = {"at", "in", "the", "machine", "°c", "c", "degrees"};
     std::string letters;
-    for (std::string_view word : words_of(text)) {
+    for (std::string_view word : spaced_words(text)) {
         if (std::ranges::find(idle, word) != idle.end()) continue;
         for (const std::string_view unit : {"°c", "c", "°"}) {
             const bool behind_figure = word.size() > unit.size() && word.ends_with(unit) &&

@@ -8,7 +8,7 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr Length play = mm(0.5);
+constexpr Length fit_play = mm(0.5);
 
 Length hypotenuse(Length a, Length b) {
     return mm(std::hypot(a.in_mm(), b.in_mm()));
@@ -17,7 +17,7 @@ Length hypotenuse(Length a, Length b) {
 // "0.6 mm too wide and 2 mm too high".
 std::string excess(Size label, Size cell) {
     const auto over = [](Length a, Length b, const std::string& how) {
-        return fits(a, b + play) ? std::string{} : to_string(a - b) + " too " + how;
+        return fits(a, b + fit_play) ? std::string{} : to_string(a - b) + " too " + how;
     };
     const std::string wide = over(label.width, cell.width, "wide");
     const std::string high = over(label.height, cell.height, "high");
@@ -71,7 +71,7 @@ std::optional<Refusal> refusal_by_cell(const Trim& label, const Stock& stock) {
                        other + "shape in the layout"};
     }
     const Length cut_off = label.round || label.sector ? Length{} : sticks_out(label, grid);
-    if (fits(cut_off, play / 2)) return std::nullopt;
+    if (fits(cut_off, fit_play / 2)) return std::nullopt;
     return Refusal{
         "the label is " + in_words(label) + corner_words(label.corner) + cells + to_string(cut_off) +
             " of each corner would be cut off",

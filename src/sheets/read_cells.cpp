@@ -12,10 +12,10 @@ constexpr LengthRange on_paper = {mm(0), mm(2000)};
 constexpr LengthRange cell_side = {mm(2), mm(2000)};
 
 // How far measures that were taken with a ruler, or rounded, may be from adding up.
-constexpr Length play = mm(0.1);
+constexpr Length ruler_play = mm(0.1);
 
 bool about_equal(Length a, Length b) {
-    return fits(a, b + play) && fits(b, a + play);
+    return fits(a, b + ruler_play) && fits(b, a + ruler_play);
 }
 
 // The keys of one direction of the grid, and how long the sheet is that way.

@@ -15,18 +15,18 @@ constexpr Length under_line = mm(0.8);    // from the line to its caption
 constexpr Length after_line = mm(3);      // from the line's end to a caption beside it
 constexpr Length caption_inset = mm(1.5); // keeps a caption under the line clear of the end tick
 
-struct Interval {
+struct Gap {
     Length from, to;
     [[nodiscard]] Length length() const { return to - from; }
 };
 
 // What `taken` leaves of `whole`, in order; empty intervals among them where something lies at the edge, so that the
 // first and the last are always those along the two edges.
-std::vector<Interval> gaps(Interval whole, std::vector<Interval> taken) {
-    std::ranges::sort(taken, {}, &Interval::from);
-    std::vector<Interval> free;
+std::vector<Gap> gaps(Gap whole, std::vector<Gap> taken) {
+    std::ranges::sort(taken, {}, &Gap::from);
+    std::vector<Gap> free;
     Length reached = whole.from;
-    for (const Interval& next : taken) {
+    for (const Gap& next : taken) {
         if (next.from > reached || free.empty()) free.push_back({reached, larger(next.from, reached)});
         reached = larger(reached, next.to);
     }
@@ -35,12 +35,12 @@ std::vector<Interval> gaps(Interval whole, std::vector<Interval> taken) {
 }
 
 // The part `depth` deep nearest to the sheet's edge, or in the middle between labels; at the far edge first.
-std::optional<Interval> deep_enough(const std::vector<Interval>& free, Length depth) {
-    if (fits(depth, free.back().length())) return Interval{free.back().to - depth, free.back().to};
-    if (fits(depth, free.front().length())) return Interval{free.front().from, free.front().from + depth};
-    for (const Interval& gap : free) {
+std::optional<Gap> deep_enough(const std::vector<Gap>& free, Length depth) {
+    if (fits(depth, free.back().length())) return Gap{free.back().to - depth, free.back().to};
+    if (fits(depth, free.front().length())) return Gap{free.front().from, free.front().from + depth};
+    for (const Gap& gap : free) {
         const Length rest = gap.length() - depth;
-        if (fits(depth, gap.length())) return Interval{gap.from + rest / 2, gap.to - rest / 2};
+        if (fits(depth, gap.length())) return Gap{gap.from + rest / 2, gap.to - rest / 2};
     }
     return std::nullopt;
 }
@@ -48,7 +48,7 @@ std::optional<Interval> deep_enough(const std::vector<Interval>& free, Length de
 // The band from side to side of `printable`.
 std::optional<Rect> lying_band(Rect printable, const std::vector<Rect>& occupied, Length depth) {
     if (!fits(test_line_length + line_width, printable.size.width)) return std::nullopt;
-    std::vector<Interval> taken;
+    std::vector<Gap> taken;
     taken.reserve(occupied.size());
     for (const Rect& rect : occupied)
         taken.push_back({rect.top(), rect.bottom()});

@@ -13,9 +13,7 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::size_t none = std::string_view::npos;
-
-std::string shown(std::string_view text) {
+std::string shown_trimmed(std::string_view text) {
     return in_quotes(shortened(trimmed(text), 40));
 }
 
@@ -33,11 +31,11 @@ std::string_view leading_key(std::string_view words, KnownKeys keys) {
 // The colon of "name:Sloe" and of "10:63 g"; none in "12:30", "https://…" and texts of several words before it.
 std::size_t tight_colon(std::string_view words) {
     const std::size_t colon = words.find(':');
-    if (colon == none || colon == 0 || words.substr(colon).starts_with("://")) return none;
+    if (colon == nowhere || colon == 0 || words.substr(colon).starts_with("://")) return nowhere;
     const std::string_view before = words.substr(0, colon);
-    const bool has_letter = before.find_first_not_of("0123456789.") != none;
-    const bool amount = words.find(' ', colon) != none && words.find_first_of("0123456789", colon) == colon + 1;
-    return (has_letter || amount) && before.find(' ') == none ? colon : none;
+    const bool has_letter = before.find_first_not_of("0123456789.") != nowhere;
+    const bool amount = words.find(' ', colon) != nowhere && words.find_first_of("0123456789", colon) == colon + 1;
+    return (has_letter || amount) && before.find(' ') == nowhere ? colon : nowhere;
 }
 
 Explanation about_line_without_colon(const Line& line, KnownKeys keys) {
@@ -52,18 +50,18 @@ Explanation about_line_without_colon(const Line& line, KnownKeys keys) {
 // A line that was meant to begin with a key.
 bool lacks_colon(const Line& line, KnownKeys keys) {
     const std::string_view words = line.words();
-    return colon_of(words) == none && (!leading_key(words, keys).empty() || tight_colon(words) != none);
+    return colon_of(words) == nowhere && (!leading_key(words, keys).empty() || tight_colon(words) != nowhere);
 }
 
 // A text that holds a colon, or one that is meant as a ratio.
 Explanation about_text_with_colon(const WrittenValue& value, std::size_t offset, const std::string& message) {
     if (value.key == "parts" && is_ratio(value.text)) {
-        return {value.offset, shown(value.text) + " does not say which part is the dye",
+        return {value.offset, shown_trimmed(value.text) + " does not say which part is the dye",
                 "write parts: {dye: 1, salt: 4}, each part by its name", value.text.size()};
     }
     const std::size_t colon = colon_of(value.text);
     const bool of_a_number =
-        colon != none && trimmed(value.text.substr(0, colon)).find_first_not_of("0123456789") == none;
+        colon != nowhere && trimmed(value.text.substr(0, colon)).find_first_not_of("0123456789") == nowhere;
     if (of_a_number) {
         return {offset, message,
                 "put what belongs together in braces: " + std::string{value.key} + ": {" + shortened(value.text, 40) +
@@ -79,12 +77,12 @@ Explanation about_colon(std::string_view text, std::size_t offset, KnownKeys key
     const std::string_view before = text.substr(content, offset - std::min(content, offset));
     if (trimmed(before).empty())
         return {offset, "no key stands before this colon", "write the key first, as in name: Sloe"};
-    if (colon_of(before) != none)
+    if (colon_of(before) != nowhere)
         return about_text_with_colon(value_at(text, offset, false), offset, "a second colon on this line");
     const auto above = line_above(text, line);
     const std::string_view words = above ? above->words() : std::string_view{};
     const std::size_t colon = colon_of(words);
-    if (colon == none) {
+    if (colon == nowhere) {
         if (words.size() > 1 && words.front() == '-' && words[1] != '-') {
             return {above->start + above->content(), "a space is missing after the dash",
                     "write - " + std::string{words.substr(1)}};
@@ -97,7 +95,7 @@ Explanation about_colon(std::string_view text, std::size_t offset, KnownKeys key
     }
     if (line.content() > above->content()) {
         return {content, "this line is indented further than the one above it",
-                "start it in the same column as " + shown(words.substr(0, colon)) + " above"};
+                "start it in the same column as " + shown_trimmed(words.substr(0, colon)) + " above"};
     }
     return {offset, "a colon stands where none can", how_to_quote({content, {}, line.words()})};
 }
@@ -107,7 +105,7 @@ std::optional<Explanation> about_line_above(std::string_view text, const Line& l
     const auto above = line_above(text, line);
     if (!above) return std::nullopt;
     const bool same_column = above->content() == line.content() && !above->is_item();
-    if (!lacks_colon(*above, keys) && !(same_column && colon_of(above->words()) == none)) return std::nullopt;
+    if (!lacks_colon(*above, keys) && !(same_column && colon_of(above->words()) == nowhere)) return std::nullopt;
     return about_line_without_colon(*above, keys);
 }
 
@@ -175,7 +173,7 @@ Explanation about_brackets(std::string_view text, std::size_t offset, std::size_
     if (amounts || !leading_key(text.substr(word), keys).empty()) {
         const std::string before{trimmed(text.substr(value.offset, word - std::min(word, value.offset)))};
         const std::string_view entry = text.substr(word, text.find_first_of(",]}\n", offset) - word);
-        return {word, "a comma is missing before " + shown(text.substr(word, offset - word)),
+        return {word, "a comma is missing before " + shown_trimmed(text.substr(word, offset - word)),
                 "write " + shortened(before, 40) + ", " + shortened(entry, 40), offset - word};
     }
     if (value.key.empty()) {
@@ -193,7 +191,7 @@ Explanation about_brackets(std::string_view text, std::size_t offset, std::size_
 Explanation about_block(std::string_view text, std::size_t offset) {
     const Line line = line_at(text, offset);
     const std::size_t mark = line.whole.substr(0, offset - line.start).find_last_of("|>");
-    return about_first_character(text, mark == none ? offset : line.start + mark, false);
+    return about_first_character(text, mark == nowhere ? offset : line.start + mark, false);
 }
 
 bool is_any(std::string_view said, std::initializer_list<std::string_view> known) {
@@ -250,8 +248,8 @@ Explanation about_second_root(std::string_view text, std::size_t offset, KnownKe
 
 Explanation about_words_without_colon(std::string_view words, std::size_t offset, KnownKeys keys) {
     const std::string_view key = leading_key(words, keys);
-    const std::size_t colon = key.empty() || words.substr(key.size()).starts_with(':') ? tight_colon(words) : none;
-    const std::size_t key_end = colon != none ? colon : key.size();
+    const std::size_t colon = key.empty() || words.substr(key.size()).starts_with(':') ? tight_colon(words) : nowhere;
+    const std::size_t key_end = colon != nowhere ? colon : key.size();
     const bool no_space = words.substr(key_end).starts_with(':');
     const std::string_view value = trimmed(words.substr(std::min(words.size(), key_end + (no_space ? 1 : 0))));
     std::string help;
@@ -259,7 +257,8 @@ Explanation about_words_without_colon(std::string_view words, std::size_t offset
         help = "write " + std::string{words.substr(0, key_end)} + ":" +
                (value.empty() ? std::string{} : " " + shortened(value, 60));
     }
-    return {offset, shown(words) + (no_space ? " lacks a space after the colon" : " has no colon"), help, words.size()};
+    return {offset, shown_trimmed(words) + (no_space ? " lacks a space after the colon" : " has no colon"), help,
+            words.size()};
 }
 
 // Some characters mean something to the reader where a text begins, or before a comma in brackets.
@@ -269,7 +268,7 @@ Explanation about_first_character(std::string_view text, std::size_t offset, boo
         return {offset, "“?” is no value",
                 "leave the line out where you do not know; a date can be written as unknown"};
     }
-    const std::string character = shown(text.substr(offset, 1));
+    const std::string character = shown_trimmed(text.substr(offset, 1));
     return {offset,
             value.offset == offset ? "a text cannot begin with " + character
                                    : "a " + character + " here needs quotes around the text",
@@ -286,7 +285,7 @@ Explanation about_remark(std::string_view text, std::size_t offset) {
     }
     const WrittenValue value = value_at(text, offset, true);
     const std::string_view digits = value.text.substr(std::min<std::size_t>(1, value.text.size()));
-    const bool is_colour = value.offset == offset && digits.find_first_not_of("0123456789abcdefABCDEF") == none;
+    const bool is_colour = value.offset == offset && digits.find_first_not_of("0123456789abcdefABCDEF") == nowhere;
     why.help = std::string{"put the "} + (is_colour ? "colour" : "text") +
                " in quotes: " + (value.key.empty() ? std::string{} : std::string{value.key} + ": ") +
                in_yaml_quotes(shortened(value.text, 60)).value_or("\"…\"");

@@ -8,8 +8,6 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::size_t none = std::string_view::npos;
-
 bool blank_or_end(std::string_view text, std::size_t at) {
     return at >= text.size() || is_blank(text[at]);
 }
@@ -34,8 +32,8 @@ std::string_view Line::words() const {
 
 Line line_at(std::string_view text, std::size_t offset) {
     offset = std::min(offset, text.size());
-    const std::size_t before = offset == 0 ? none : text.rfind('\n', offset - 1);
-    const std::size_t start = before == none ? 0 : before + 1;
+    const std::size_t before = offset == 0 ? nowhere : text.rfind('\n', offset - 1);
+    const std::size_t start = before == nowhere ? 0 : before + 1;
     return {start, text.substr(start, text.find('\n', start) - start)};
 }
 
@@ -48,10 +46,10 @@ std::optional<Line> line_above(std::string_view text, const Line& line) {
 }
 
 std::size_t colon_of(std::string_view words) {
-    for (std::size_t at = words.find(':'); at != none; at = words.find(':', at + 1)) {
+    for (std::size_t at = words.find(':'); at != nowhere; at = words.find(':', at + 1)) {
         if (blank_or_end(words, at + 1)) return at;
     }
-    return none;
+    return nowhere;
 }
 
 std::size_t remark_of(std::string_view line) {
@@ -62,14 +60,14 @@ std::size_t remark_of(std::string_view line) {
         if (c == '#' && (at == 0 || is_blank(line[at - 1]))) return at;
         if (may_begin && is_quotation_mark(c)) {
             at = closing_mark(line, at);
-            if (at == none) return none;
+            if (at == nowhere) return nowhere;
             may_begin = false;
             continue;
         }
         const bool opens = c == '[' || c == '{' || c == ',';
         may_begin = opens || ((c == ':' || c == '-') && blank_or_end(line, at + 1));
     }
-    return none;
+    return nowhere;
 }
 
 std::size_t closing_mark(std::string_view text, std::size_t begin) {
@@ -82,7 +80,7 @@ std::size_t closing_mark(std::string_view text, std::size_t begin) {
             return at;
         }
     }
-    return none;
+    return nowhere;
 }
 
 std::string_view first_word(std::string_view text) {

@@ -7,6 +7,8 @@
 
 namespace dyeleaf {
 
+inline constexpr std::size_t nowhere = std::string_view::npos;
+
 // One line: where it starts in its text, and what stands on it.
 struct Line {
     std::size_t start = 0;
@@ -24,11 +26,11 @@ Line line_at(std::string_view text, std::size_t offset);
 // The nearest line above that holds more than blanks or a remark.
 std::optional<Line> line_above(std::string_view text, const Line& line);
 
-// Where a key ends in `words`: at a colon before a blank or the end; or npos.
+// Where a key ends in `words`: at a colon before a blank or the end; or nowhere.
 std::size_t colon_of(std::string_view words);
-// Where the remark begins on a line: at a # behind a blank, outside quotes; or npos.
+// Where the remark begins on a line: at a # behind a blank, outside quotes; or nowhere.
 std::size_t remark_of(std::string_view line);
-// The mark that closes the text in quotes that begins at `begin`, or npos.
+// The mark that closes the text in quotes that begins at `begin`, or nowhere.
 std::size_t closing_mark(std::string_view text, std::size_t begin);
 
 // A word that ends where the reader would end it.

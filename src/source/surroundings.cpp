@@ -10,8 +10,6 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::size_t none = std::string_view::npos;
-
 // "#c0685c}": a closing bracket in it has its opening one before it.
 bool takes_a_bracket(std::string_view remark) {
     int open = 0;
@@ -86,7 +84,7 @@ class Walk {
         const Line line = line_at(text_, at_);
         if (!open_.empty() || line.is_item() || at_ != line.start + line.indent()) return true;
         const std::size_t end = closing_mark(text_, at_);
-        return end != none && text_.substr(end + 1).starts_with(':');
+        return end != nowhere && text_.substr(end + 1).starts_with(':');
     }
 
     void quote() {
@@ -124,11 +122,11 @@ class Walk {
         if (offset <= one.end) return false;
         const std::string_view inside = text_.substr(one.begin + 1, one.end - one.begin - 1);
         const std::string_view after = text_.substr(one.end + 1, offset - one.end - 1);
-        if (after.find('\n') != none) return false;
+        if (after.find('\n') != nowhere) return false;
         const std::size_t line_end = inside.find('\n');
-        if (line_end != none) return one.in_brackets || inside.find(": ", line_end) != none;
+        if (line_end != nowhere) return one.in_brackets || inside.find(": ", line_end) != nowhere;
         const std::string_view within = trimmed(inside);
-        const bool opens_next = !within.empty() && std::string_view{":,[{"}.find(within.back()) != none;
+        const bool opens_next = !within.empty() && std::string_view{":,[{"}.find(within.back()) != nowhere;
         return one.in_brackets && opens_next && trimmed(after).empty();
     }
 

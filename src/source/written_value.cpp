@@ -9,8 +9,6 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::size_t none = std::string_view::npos;
-
 // What follows this # is no part of the value; behind "Red #4" that is not sure.
 bool surely_begins_remark(std::string_view text, std::size_t at) {
     const bool behind_blank = at == 0 || is_blank(text[at - 1]);
@@ -18,7 +16,7 @@ bool surely_begins_remark(std::string_view text, std::size_t at) {
 }
 
 std::string_view less_remark(std::string_view text) {
-    for (std::size_t at = text.find('#'); at != none; at = text.find('#', at + 1)) {
+    for (std::size_t at = text.find('#'); at != nowhere; at = text.find('#', at + 1)) {
         if (surely_begins_remark(text, at)) return trimmed(text.substr(0, at));
     }
     return trimmed(text);
@@ -27,7 +25,7 @@ std::string_view less_remark(std::string_view text) {
 // The value in quotes behind its key; nothing where it is long, or may hold a remark.
 std::optional<std::string> quoted_line(std::string_view key, std::string_view value) {
     const auto quoted = in_yaml_quotes(value);
-    if (!quoted || value.empty() || value.size() > 60 || value.find(" #") != none) return std::nullopt;
+    if (!quoted || value.empty() || value.size() > 60 || value.find(" #") != nowhere) return std::nullopt;
     return (key.empty() ? std::string{} : std::string{key} + ": ") + *quoted;
 }
 
@@ -39,25 +37,25 @@ WrittenValue value_at(std::string_view text, std::size_t offset, bool in_bracket
     std::size_t begin = std::min(line.content(), here);
     if (in_brackets) {
         const std::size_t opening = line.whole.substr(0, here).find_last_of("[{,");
-        if (opening != none && opening >= begin) begin = opening + 1;
+        if (opening != nowhere && opening >= begin) begin = opening + 1;
     }
     const std::string_view entry = line.whole.substr(begin);
     const std::size_t colon = colon_of(entry);
     WrittenValue value;
-    if (colon != none && begin + colon < here) {
+    if (colon != nowhere && begin + colon < here) {
         value.key = trimmed(entry.substr(0, colon));
         begin += colon + 1;
     }
     const std::string_view rest = line.whole.substr(begin);
-    const std::size_t end = in_brackets ? rest.find_first_of(",]}", here - begin) : none;
+    const std::size_t end = in_brackets ? rest.find_first_of(",]}", here - begin) : nowhere;
     value.text = less_remark(rest.substr(0, end));
     value.offset = value.text.empty() ? offset : static_cast<std::size_t>(value.text.data() - text.data());
     return value;
 }
 
 std::optional<std::string> in_yaml_quotes(std::string_view text) {
-    if (text.find_first_of("\"\\") == none) return "\"" + std::string{text} + "\"";
-    if (text.find('\'') == none) return "'" + std::string{text} + "'";
+    if (text.find_first_of("\"\\") == nowhere) return "\"" + std::string{text} + "\"";
+    if (text.find('\'') == nowhere) return "'" + std::string{text} + "'";
     return std::nullopt;
 }
 
@@ -76,9 +74,9 @@ std::string how_to_close(const WrittenValue& value) {
 bool is_ratio(std::string_view text) {
     const std::size_t colon = text.find(':');
     const auto is_number = [](std::string_view part) {
-        return !part.empty() && part.find_first_not_of("0123456789.") == none;
+        return !part.empty() && part.find_first_not_of("0123456789.") == nowhere;
     };
-    return colon != none && is_number(trimmed(text.substr(0, colon))) && is_number(trimmed(text.substr(colon + 1)));
+    return colon != nowhere && is_number(trimmed(text.substr(0, colon))) && is_number(trimmed(text.substr(colon + 1)));
 }
 
 } // namespace dyeleaf

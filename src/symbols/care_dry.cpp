@@ -5,7 +5,7 @@ namespace dyeleaf::drawing {
 
 namespace {
 
-constexpr double width = 84;
+constexpr double dry_width = 84;
 
 Ink square() {
     return {care_line("M 6.5 6.5 H 77.5 V 77.5 H 6.5 Z")};
@@ -27,15 +27,15 @@ DisplayList tumble(int dot_count) {
     Ink ink = square();
     ink.emplace_back(care_line(circle_path(at(42, 42), units(28))));
     append(ink, dots(dot_count, at(42, 42)));
-    if (dot_count == 0) append(ink, cross(width));
-    return care_sheet(width, std::move(ink));
+    if (dot_count == 0) append(ink, cross(dry_width));
+    return care_sheet(dry_width, std::move(ink));
 }
 
 DisplayList natural_drying(Drying drying, bool shade) {
     Ink ink = square();
     ink.emplace_back(care_line(lines_of(drying)));
     if (shade) ink.emplace_back(care_line("M 6.5 27 L 27 6.5"));
-    return care_sheet(width, std::move(ink));
+    return care_sheet(dry_width, std::move(ink));
 }
 
 } // namespace dyeleaf::drawing

@@ -6,7 +6,7 @@ namespace dyeleaf::drawing {
 
 namespace {
 
-constexpr double width = 84;
+constexpr double circle_width = 84;
 
 Ink circle(std::string_view letter) {
     Ink ink = {care_line(circle_path(at(42, 42), units(35.5)))};
@@ -18,16 +18,16 @@ Ink circle(std::string_view letter) {
 }
 
 DisplayList crossed(Ink ink) {
-    append(ink, cross(width));
-    return care_sheet(width, std::move(ink));
+    append(ink, cross(circle_width));
+    return care_sheet(circle_width, std::move(ink));
 }
 
 } // namespace
 
 DisplayList professional(std::string_view letter, int bar_count) {
     Ink ink = circle(letter);
-    append(ink, bars(bar_count, width / 2, 52));
-    return care_sheet(width, std::move(ink));
+    append(ink, bars(bar_count, circle_width / 2, 52));
+    return care_sheet(circle_width, std::move(ink));
 }
 
 DisplayList no_dry_clean() {

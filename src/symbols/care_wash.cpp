@@ -6,7 +6,7 @@ namespace dyeleaf::drawing {
 
 namespace {
 
-constexpr double width = 104;
+constexpr double tub_width = 104;
 
 // Open at the top.
 Ink tub() {
@@ -22,15 +22,15 @@ Ink tub_with_water() {
 }
 
 DisplayList tub_sheet(Ink ink, int bar_count) {
-    append(ink, bars(bar_count, width / 2, 68));
-    return care_sheet(width, std::move(ink));
+    append(ink, bars(bar_count, tub_width / 2, 68));
+    return care_sheet(tub_width, std::move(ink));
 }
 
 } // namespace
 
 DisplayList wash(std::string_view temperature, int bar_count) {
     Ink ink = tub_with_water();
-    ink.emplace_back(care_line(figures_path(temperature, at(width / 2, 51))));
+    ink.emplace_back(care_line(figures_path(temperature, at(tub_width / 2, 51))));
     return tub_sheet(std::move(ink), bar_count);
 }
 
@@ -51,8 +51,8 @@ DisplayList hand_wash(int bar_count) {
 
 DisplayList no_wash() {
     Ink ink = tub_with_water();
-    append(ink, cross(width));
-    return care_sheet(width, std::move(ink));
+    append(ink, cross(tub_width));
+    return care_sheet(tub_width, std::move(ink));
 }
 
 } // namespace dyeleaf::drawing
