@@ -136,10 +136,10 @@ std::vector<SpotLayer> spot_layers(const Speckled& speckled, const std::vector<S
     std::iota(widest_first.begin(), widest_first.end(), std::size_t{});
     std::ranges::stable_sort(widest_first, std::ranges::greater{},
                              [&](std::size_t i) { return speckled.halos[i].reach; });
-    std::vector<Speck> whole = specks;
-    const auto fine = std::ranges::stable_partition(whole, &Speck::is_whole);
-    const std::vector<Speck> fine_ones{fine.begin(), fine.end()};
-    whole.erase(fine.begin(), fine.end());
+    std::vector<Speck> whole;
+    std::vector<Speck> fine_ones;
+    for (const Speck& speck : specks)
+        (speck.is_whole ? whole : fine_ones).push_back(speck);
     Rgb behind = ground;
     for (const std::size_t i : widest_first) {
         if (whole.empty()) break;
