@@ -56,7 +56,7 @@ bool is_known(const PrintedNote& note, const Job& job, const std::string& id, st
 } // namespace
 
 void compare_with_note(Job& job, const Render& request, const Date& today, Diagnostics& diagnostics) {
-    PrintedNote note = read_note(request.folder, diagnostics);
+    PrintedNote note = read_note(request.folder.home, diagnostics);
     const std::vector<std::uint64_t> now = digests(job, request);
     std::vector<std::size_t> changed;
     std::vector<Trim> trims;

@@ -259,7 +259,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                             diagnostics);
     if (job->items.empty() && sound()) {
         const std::string kind{record_of(job->design.items)};
-        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
+        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.home.string()) + " to print",
                           "the layout " + in_quotes(job->design.name) + " is made for " + kind);
     }
     job->trims = trims_of(job->design, job->items, diagnostics);
