@@ -4,6 +4,6 @@
 set -euo pipefail
 build=$1
 source=$(realpath "$(dirname "$0")/../src")
-{ find "$build/src" -path '*/Unity/*.cxx' && ls "$source"/{text/typesetter,finish/write_file,paint/artwork}.cpp; } |
+{ find "$build/src" -path '*/Unity/*.cxx' && ls "$source"/{text/typesetter,finish/write_file}.cpp; } |
     xargs -P "$(nproc)" -n 1 clang-tidy -p "$build" --quiet --checks=-bugprone-suspicious-include 2>"$build/tidy.log" ||
     { grep -v 'warnings generated\|^Suppressed\|^Use -' "$build/tidy.log"; exit 1; }
