@@ -41,7 +41,7 @@ foreach(name IN LISTS names)
     file(GLOB files ${SOURCE}/${name}/*.h ${SOURCE}/${name}/*.cpp)
     foreach(file IN LISTS files)
         foreach(pair yaml-cpp=source jpeglib=pictures libexif=pictures png.h=pictures libxml=pictures lcms2=profiles librsvg=paint pango=text fontconfig=text
-                cairo=paint qpdf=pdf zlib=pdf zint=codes CLI=cli)
+                cairo=paint hb-subset=pdf zlib=pdf zint=codes CLI=cli)
             string(REPLACE "=" ";" pair "${pair}")
             list(GET pair 0 library)
             list(GET pair 1 owner)

@@ -1,6 +1,6 @@
 # The Debian packages that building and testing need. Sourced, not run.
 build_packages=(g++ cmake make pkg-config libcairo2-dev libpango1.0-dev libyaml-cpp-dev libfmt-dev libcli11-dev
-    libqpdf-dev libjpeg-dev libpng-dev libexif-dev libxml2-dev librsvg2-dev libzint-dev liblcms2-dev)
+    libharfbuzz-dev zlib1g-dev libjpeg-dev libpng-dev libexif-dev libxml2-dev librsvg2-dev libzint-dev liblcms2-dev)
 test_packages=(catch2 python3 poppler-utils qpdf mupdf-tools ghostscript imagemagick zbar-tools liblcms2-utils clang-format
     lld clang clang-tidy libclang-rt-dev)
 

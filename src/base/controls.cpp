@@ -1,5 +1,7 @@
 #include "base/controls.h"
 
+#include "base/words.h"
+
 #include <algorithm>
 #include <array>
 
@@ -38,12 +40,23 @@ std::optional<Control> find_control(std::string_view text) {
 }
 
 std::string with_controls_shown(std::string_view text) {
+    std::string sound;
+    for (std::size_t at = invalid_utf8(text); at != std::string_view::npos; at = invalid_utf8(text)) {
+        sound.append(text.substr(0, at)).append(".");
+        text.remove_prefix(at + 1);
+    }
+    sound.append(text);
     std::string result;
+    text = sound;
     while (const auto control = find_control(text)) {
         result.append(text.substr(0, control->at)).append(".");
         text.remove_prefix(control->at + control->bytes);
     }
-    return result.append(text);
+    result.append(text);
+    std::ranges::replace(result, '\t', ' ');
+    std::ranges::replace_if(
+        result, [](char c) { return c == '\n' || c == '\r'; }, '.');
+    return result;
 }
 
 } // namespace dyeleaf

@@ -18,7 +18,8 @@ struct Control {
 // that override the direction of text (Unicode Standard Annex 9, 2.1 to 2.6), by which a name can look like another.
 std::optional<Control> find_control(std::string_view text);
 
-// Each of them as a dot, so that one line of text stays one line on a terminal and columns stay true.
+// Text for a terminal, where it stays one line and columns stay true: each of them, each line end and each byte that is
+// not UTF-8 as a dot, a tab as a space.
 std::string with_controls_shown(std::string_view text);
 
 } // namespace dyeleaf

@@ -29,16 +29,9 @@ std::string source_line(const Spot& spot) {
     return invalid_utf8(line) == std::string_view::npos ? std::string{line} : std::string{};
 }
 
-// Tabs as one space, so that the caret stands under its place.
-std::string printable(std::string_view text) {
-    std::string line = with_controls_shown(text);
-    std::ranges::replace(line, '\t', ' ');
-    return line;
-}
-
 std::string picture(const Spot& spot) {
     constexpr int widest = 100;
-    const std::string line = printable(source_line(spot));
+    const std::string line = with_controls_shown(source_line(spot));
     if (trimmed(line).empty() || spot.column < 1 || spot.column > widest) return {};
     const std::string shown = shortened(line, widest);
     const std::string number = std::to_string(spot.line);
@@ -96,7 +89,7 @@ std::string describe(const Diagnostic& diagnostic) {
     if (!text.empty()) text += ": ";
     text += diagnostic.severity == Severity::error ? "error: " : "warning: ";
     text += with_controls_shown(diagnostic.message) + "\n" + picture(spot);
-    if (!diagnostic.help.empty()) text += "  help: " + diagnostic.help + "\n";
+    if (!diagnostic.help.empty()) text += "  help: " + with_controls_shown(diagnostic.help) + "\n";
     return text;
 }
 

@@ -31,6 +31,8 @@ class Diagnostics {
 
     [[nodiscard]] int errors() const { return errors_; }
     [[nodiscard]] int warnings() const { return warnings_; }
+    // Whether further errors are only counted, so that nobody needs to find out how to help.
+    [[nodiscard]] bool is_full() const { return errors_ >= most; }
     // By file, line and column; those without a place first; last, how many more there were.
     [[nodiscard]] std::vector<Diagnostic> sorted() const;
 

@@ -3,6 +3,7 @@
 #include "base/words.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace dyeleaf {
 
@@ -36,8 +37,9 @@ std::optional<std::string> longer_form(const std::string& word, const std::vecto
     constexpr std::size_t shortest = 3;
     std::optional<std::string> found;
     for (const std::string& candidate : known) {
+        if (word.size() < shortest || candidate.size() < word.size()) continue;
         const std::string text = lower_case(candidate);
-        if (word.size() < shortest || !(text.starts_with(word) || text.ends_with(" " + word))) continue;
+        if (!text.starts_with(word) && !text.ends_with(" " + word)) continue;
         if (found) return std::nullopt;
         found = candidate;
     }
@@ -52,6 +54,8 @@ std::optional<std::string> nearest(std::string_view word, const std::vector<std:
     std::optional<std::string> best;
     int best_distance = limit + 1;
     for (const std::string& candidate : known) {
+        const auto added = static_cast<std::ptrdiff_t>(candidate.size()) - static_cast<std::ptrdiff_t>(wanted.size());
+        if (std::abs(added) >= best_distance) continue; // each letter more or less is an edit
         const int distance = edit_distance(wanted, lower_case(candidate));
         if (distance < best_distance) {
             best = candidate;

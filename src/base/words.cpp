@@ -1,8 +1,18 @@
 #include "base/words.h"
 
+#include "base/controls.h"
+
 #include <algorithm>
 
 namespace dyeleaf {
+
+namespace {
+
+char small_letter(char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+
+} // namespace
 
 std::string_view trimmed(std::string_view text) {
     constexpr std::string_view blank = " \t\r\n";
@@ -13,9 +23,12 @@ std::string_view trimmed(std::string_view text) {
 
 std::string lower_case(std::string_view text) {
     std::string lower{text};
-    std::ranges::transform(lower, lower.begin(),
-                           [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    std::ranges::transform(lower, lower.begin(), small_letter);
     return lower;
+}
+
+bool same_but_for_case(std::string_view a, std::string_view b) {
+    return std::ranges::equal(a, b, {}, small_letter, small_letter);
 }
 
 std::string joined(const std::vector<std::string>& parts, std::string_view between) {
@@ -32,7 +45,7 @@ void add_once(std::vector<std::string>& texts, const std::string& text) {
 }
 
 std::string in_quotes(std::string_view text) {
-    return "“" + std::string{text} + "”";
+    return "“" + with_controls_shown(text) + "”";
 }
 
 std::string counted(int count, std::string_view one, std::string_view many) {

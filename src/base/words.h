@@ -10,10 +10,11 @@ namespace dyeleaf {
 std::string_view trimmed(std::string_view text);
 // ASCII letters only; other characters stay as they are.
 std::string lower_case(std::string_view text);
+bool same_but_for_case(std::string_view a, std::string_view b);
 std::string joined(const std::vector<std::string>& parts, std::string_view between);
 // Adds a text that is neither empty nor there already.
 void add_once(std::vector<std::string>& texts, const std::string& text);
-// In the quotation marks that messages use: “text”.
+// In the quotation marks that messages use, on one line: “text”.
 std::string in_quotes(std::string_view text);
 // "1 sheet", "3 sheets".
 std::string counted(int count, std::string_view one, std::string_view many);

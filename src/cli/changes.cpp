@@ -56,22 +56,22 @@ bool is_known(const PrintedNote& note, const Job& job, const std::string& id, st
 } // namespace
 
 void compare_with_note(Job& job, const Render& request, const Date& today, Diagnostics& diagnostics) {
-    PrintedNote note = read_note(request.folder, diagnostics);
+    PrintedNote note = read_note(request.folder.home, diagnostics);
     const std::vector<std::uint64_t> now = digests(job, request);
-    std::vector<Item> items;
+    std::vector<std::size_t> changed;
     std::vector<Trim> trims;
     const PrintedNote before = note;
     for (std::size_t i = 0; i < job.items.size(); ++i) {
-        const std::string& id = job.items[i].id;
+        const std::string id = job.items[i].id;
         if (request.changed && is_known(before, job, id, now[i])) {
             ++job.unchanged;
             continue;
         }
         note[{job.design.name, id}] = {now[i], to_iso(today)};
-        items.push_back(std::move(job.items[i]));
+        changed.push_back(i);
         trims.push_back(job.trims[i]);
     }
-    job.items = std::move(items);
+    job.items = job.items.only(std::move(changed));
     job.trims = std::move(trims);
     if (request.remember && !job.items.empty()) job.note = write_note(note);
 }

@@ -1,8 +1,10 @@
 #include "cli/commands.h"
 
+#include "base/controls.h"
 #include "base/overloaded.h"
 #include "base/words.h"
 #include "cli/charted_stocks.h"
+#include "cli/check_folder.h"
 #include "cli/compare.h"
 #include "cli/gamut.h"
 #include "cli/library.h"
@@ -34,9 +36,7 @@ struct Session {
     std::ostream& err;
     Diagnostics diagnostics = {};
 
-    [[nodiscard]] Library library(const std::optional<std::filesystem::path>& folder) const {
-        return {surroundings.data, folder};
-    }
+    [[nodiscard]] Library library(const std::optional<Reach>& folder) const { return {surroundings.data, folder}; }
     // Says what is wrong, if anything.
     int finish() {
         err << describe_all(diagnostics);
@@ -51,7 +51,7 @@ int run_new(const NewFolder& command, Session& session) {
         const std::string folder = as_typed(command.folder.string());
         session.out << "Made:\n";
         for (const auto& file : made)
-            session.out << "  " << file.string() << "\n";
+            session.out << "  " << with_controls_shown(file.string()) << "\n";
         session.out << "Open these files in a text editor and change them to your own records. Then:\n"
                     << "  dyeleaf check " << folder << "\n"
                     << "  dyeleaf render dye-card " << folder << " -o cards.pdf\n";
@@ -92,12 +92,12 @@ int put_in_place(std::optional<Rendering> rendering, Session& session) {
     Diagnostics writing;
     for (PendingFile& file : rendering->files) {
         if (!file.put_in_place(writing)) break;
-        session.out << "wrote " << file.target().string() << "\n";
+        session.out << "wrote " << with_controls_shown(file.target().string()) << "\n";
     }
     // Only what is whole on the disk may be remembered as printed.
     const auto& note = rendering->note;
     if (note && writing.errors() == 0 && write_file(note->path, note->text, writing))
-        session.out << "remembered in " << note->path.string() << "\n";
+        session.out << "remembered in " << with_controls_shown(note->path.string()) << "\n";
     session.err << describe_all(writing);
     return writing.errors() > 0 ? problems_found : status;
 }
@@ -190,10 +190,10 @@ int run_facts(const ShowFacts& command, Session& session) {
 }
 
 // A folder that was named must be there; none named means the bundled ones alone.
-bool is_there(const std::optional<std::filesystem::path>& folder, Diagnostics& diagnostics) {
+bool is_there(const std::optional<Reach>& folder, Diagnostics& diagnostics) {
     std::error_code ignored;
-    if (!folder || std::filesystem::is_directory(*folder, ignored)) return true;
-    diagnostics.error({}, "there is no folder " + in_quotes(folder->string()), "check its name");
+    if (!folder || std::filesystem::is_directory(folder->home, ignored)) return true;
+    diagnostics.error({}, "there is no folder " + in_quotes(folder->home.string()), "check its name");
     return false;
 }
 
@@ -211,10 +211,24 @@ int run_stocks(const ShowStocks& command, Session& session) {
     return session.finish();
 }
 
+const Reach* studio_of(const Command& command) {
+    const auto given = [](const std::optional<Reach>& folder) { return folder ? &*folder : nullptr; };
+    return std::visit(Overloaded{[](const auto& one) -> const Reach* { return &one.folder; },
+                                 [](const NewFolder&) -> const Reach* { return nullptr; },
+                                 [](const ShowProof& one) -> const Reach* { return &one.sheets.folder; },
+                                 [&](const MeasurePrinter& one) -> const Reach* { return given(one.folder); },
+                                 [&](const ShowLayouts& one) -> const Reach* { return given(one.folder); },
+                                 [&](const ShowStocks& one) -> const Reach* { return given(one.folder); }},
+                      command);
+}
+
 } // namespace
 
 int run(const Command& command, const Surroundings& surroundings, std::ostream& out, std::ostream& err) {
     Session session{surroundings, out, err};
+    // Nothing is read where something would be read that lies elsewhere.
+    if (const Reach* studio = studio_of(command)) check_folder(*studio, session.diagnostics);
+    if (session.diagnostics.errors() > 0) return session.finish();
     return std::visit(Overloaded{[&](const NewFolder& one) { return run_new(one, session); },
                                  [&](const CheckFolder& one) { return run_check(one, session); },
                                  [&](const Render& one) { return run_render(one, session); },

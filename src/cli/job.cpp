@@ -56,8 +56,9 @@ std::optional<Stock> stock_for(const Render& request, const Design& design, cons
     return std::nullopt;
 }
 
-std::vector<Trim> trims_of(const Design& design, const std::vector<Item>& items, Diagnostics& diagnostics) {
+std::vector<Trim> trims_of(const Design& design, const Items& items, Diagnostics& diagnostics) {
     std::vector<Trim> trims;
+    trims.reserve(items.size());
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
             trims.push_back({size->size, design.shape.round, design.shape.corner, design.shape.bleed,
@@ -258,7 +259,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
                             diagnostics);
     if (job->items.empty() && sound()) {
         const std::string kind{record_of(job->design.items)};
-        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.string()) + " to print",
+        diagnostics.error({}, "there are no " + kind + " in " + in_quotes(request.folder.home.string()) + " to print",
                           "the layout " + in_quotes(job->design.name) + " is made for " + kind);
     }
     job->trims = trims_of(job->design, job->items, diagnostics);

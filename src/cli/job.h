@@ -30,7 +30,7 @@ struct Job {
     Stock stock;
     Languages languages;
     std::optional<Backs> backs = {}; // none: like a page
-    std::vector<Item> items = {};
+    Items items = {};
     std::vector<Trim> trims = {}; // of each item's label
     std::vector<int> copies = {}; // of each
     int unchanged = 0;            // labels left out by --changed

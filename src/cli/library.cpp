@@ -27,13 +27,14 @@ std::vector<LibraryFile> find_files(const Library& library, const std::filesyste
     std::map<std::string, LibraryFile> found;
     const auto add = [&](const std::filesystem::path& folder, bool own) {
         std::error_code error; // a folder that is not there holds nothing
-        for (const auto& entry : std::filesystem::directory_iterator{folder / below, error}) {
-            const std::string name = entry.path().stem().string();
-            if (is_yaml(entry.path()) && !name.starts_with('.')) found[name] = {name, entry.path(), own};
+        for (auto entry = std::filesystem::directory_iterator{folder / below, error};
+             !error && entry != std::filesystem::directory_iterator{}; entry.increment(error)) {
+            const std::string name = entry->path().stem().string();
+            if (is_yaml(entry->path()) && !name.starts_with('.')) found[name] = {name, entry->path(), own};
         }
     };
     add(library.data, false);
-    if (library.studio) add(*library.studio, true);
+    if (library.studio) add(library.studio->home, true);
     std::vector<LibraryFile> files;
     files.reserve(found.size());
     for (auto& [name, file] : found)
@@ -52,6 +53,11 @@ std::vector<std::string> names_of(const std::vector<LibraryFile>& files) {
     for (const LibraryFile& file : files)
         names.push_back(file.name);
     return names;
+}
+
+// Folders besides their own in which layouts may have pictures.
+std::vector<std::filesystem::path> also_of(const Library& library) {
+    return library.studio ? library.studio->also : std::vector<std::filesystem::path>{};
 }
 
 std::optional<Node> read_yaml(const std::filesystem::path& path, Diagnostics& diagnostics) {
@@ -102,8 +108,8 @@ std::vector<LibraryFile> find_languages(const Library& library) {
 std::vector<std::filesystem::path> font_folders(const Library& library) {
     std::vector<std::filesystem::path> folders = {library.data / "fonts"};
     std::error_code error;
-    if (library.studio && std::filesystem::is_directory(*library.studio / "fonts", error))
-        folders.push_back(*library.studio / "fonts");
+    if (library.studio && std::filesystem::is_directory(library.studio->home / "fonts", error))
+        folders.push_back(library.studio->home / "fonts");
     return folders;
 }
 
@@ -112,7 +118,7 @@ std::optional<Design> read_layout_file(const LibraryFile& file, const Library& l
     const auto node = read_yaml(file.file, diagnostics);
     if (!node) return std::nullopt;
     const Styles shared = read_shared_styles(*node, library, families, diagnostics);
-    auto design = read_design(*node, shared, families, diagnostics);
+    auto design = read_design(*node, shared, families, diagnostics, also_of(library));
     if (design) warn_of_name(file, "layout", design->name, design->spot, diagnostics);
     return design;
 }
@@ -152,12 +158,16 @@ namespace {
 std::optional<Language> read_layers(const std::string& code, const Language* beneath, const Library& library,
                                     Diagnostics& diagnostics) {
     std::optional<Language> language;
-    for (const auto& folder : {std::optional{library.data}, library.studio}) {
-        if (!folder) continue;
-        std::filesystem::path file = *folder / languages_folder() / (code + ".yaml");
-        std::error_code ignored;
-        if (!std::filesystem::exists(file, ignored)) file.replace_extension(".yml");
-        if (!std::filesystem::exists(file, ignored)) continue;
+    std::vector<std::filesystem::path> folders = {library.data};
+    if (library.studio) folders.push_back(library.studio->home);
+    for (const auto& folder : folders) {
+        std::filesystem::path file = folder / languages_folder() / (code + ".yaml");
+        const auto is_there = [&] {
+            std::error_code ignored;
+            return std::filesystem::exists(std::filesystem::symlink_status(file, ignored)); // be it a link to nowhere
+        };
+        if (!is_there()) file.replace_extension(".yml");
+        if (!is_there()) continue;
         const auto node = read_yaml(file, diagnostics);
         auto layer = node ? read_language(*node, code, beneath, diagnostics) : std::nullopt;
         if (!layer) return std::nullopt;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "base/diagnostic.h"
+#include "base/reach.h"
 #include "design/design.h"
 #include "language/language.h"
 #include "sheets/stock.h"
@@ -15,8 +16,8 @@
 namespace dyeleaf {
 
 struct Library {
-    std::filesystem::path data;                  // that comes with the program
-    std::optional<std::filesystem::path> studio; // the folder of her records
+    std::filesystem::path data;  // that comes with the program
+    std::optional<Reach> studio; // the folder of her records
 };
 
 struct LibraryFile {

@@ -14,8 +14,7 @@ namespace {
 // Everything as it was typed; `CLI` sorts it, the checks below say what is wrong in the dyer's words.
 struct Typed {
     std::string layout, folder, output, stock, date, id, profile, printed_by;
-    std::vector<std::string> only;
-    std::vector<std::string> copies;
+    std::vector<std::string> also_read, only, copies;
     std::string used, backs, printer, tray;
     std::string paper = "A4";
     bool corrected = false;
@@ -63,8 +62,18 @@ CLI::App& add_command(CLI::App& program, const std::string& name, const std::str
     return command;
 }
 
-void add_folder(CLI::App& command, std::string& folder, const std::string& about) {
-    command.add_option("FOLDER", folder, about)->option_text(" ");
+void add_folder(CLI::App& command, Typed& typed, const std::string& about) {
+    command.add_option("FOLDER", typed.folder, about)->option_text(" ");
+}
+
+// The folder of a studio, and how far what lies in it may lead.
+void add_studio(CLI::App& command, Typed& typed, const std::string& about) {
+    add_folder(command, typed, about);
+    command
+        .add_option("--also-read", typed.also_read,
+                    "let pictures and links of these records lead into this folder too; may be given several times")
+        ->option_text("FOLDER")
+        ->allow_extra_args(false);
 }
 
 void add_date(CLI::App& command, std::string& date) {
@@ -74,7 +83,7 @@ void add_date(CLI::App& command, std::string& date) {
 void add_layout(CLI::App& command, Typed& typed, const std::string& records) {
     command.add_option("LAYOUT", typed.layout, "the name of a layout (see `dyeleaf layouts`), or a layout file")
         ->option_text(" ");
-    add_folder(command, typed.folder, records);
+    add_studio(command, typed, records);
 }
 
 void add_backs(CLI::App& command, Typed& typed) {
@@ -118,7 +127,7 @@ prints for that printer; --corrected prints the sheet so, to see whether all is 
 
 void add_measure(CLI::App& program, Typed& typed, const std::string& records) {
     CLI::App& measure = add_command(program, "measure", "Make the sheet by which you measure your printer");
-    add_folder(measure, typed.folder, records);
+    add_studio(measure, typed, records);
     measure.add_option("-o,--output", typed.output, "the file to write")->option_text("FILE.pdf");
     measure.add_option("--paper", typed.paper, "the paper to print it on; A4 if not given")->option_text("NAME");
     add_printer(measure, typed, "the printer to measure, as you call it");
@@ -139,7 +148,7 @@ out so is said. “in stock: yes”, “no” or “40 g” stands in a dye's re
 
 void add_near(CLI::App& program, Typed& typed, const std::string& records) {
     CLI::App& find = add_command(program, "near", "Show which dyes come nearest to one, and what speaks for each");
-    add_folder(find, typed.folder, records);
+    add_studio(find, typed, records);
     find.add_option("DYE", typed.dye, "the dye to stand in for: its id, code or name")->option_text(" ");
     find.add_option("--depth", typed.depth, "compare at this depth of it; at all if not given")->option_text("2%");
     find.add_option("--base", typed.base, "compare on this base; on all if not given")->option_text("NAME");
@@ -155,10 +164,9 @@ void add_near(CLI::App& program, Typed& typed, const std::string& records) {
 
 void add_commands(CLI::App& program, Typed& typed) {
     const std::string records = "the folder that holds your records";
-    add_folder(add_command(program, "new", "Start a folder of records from an example"), typed.folder,
-               "the folder to make");
+    add_folder(add_command(program, "new", "Start a folder of records from an example"), typed, "the folder to make");
     CLI::App& check = add_command(program, "check", "Look for mistakes in your records and layouts");
-    add_folder(check, typed.folder, records);
+    add_studio(check, typed, records);
     add_date(check, typed.date);
 
     CLI::App& render = add_command(program, "render", "Make cards, labels or tags: a file to print");
@@ -180,26 +188,26 @@ void add_commands(CLI::App& program, Typed& typed) {
     add_sheets(proof, typed);
 
     add_measure(program, typed, records);
-    add_folder(add_command(program, "list", "Show what your records hold"), typed.folder, records);
+    add_studio(add_command(program, "list", "Show what your records hold"), typed, records);
     CLI::App& facts = add_command(program, "facts", "Show all that is known and worked out of one record");
-    add_folder(facts, typed.folder, records);
+    add_studio(facts, typed, records);
     facts.add_option("ID", typed.id, "the record's id (see `dyeleaf list`), or one skein: 26-117:3")->option_text(" ");
     add_date(facts, typed.date);
 
     CLI::App& lot = add_command(program, "lot", "Show the next free lot code, with lines to copy into your records");
-    add_folder(lot, typed.folder, records);
+    add_studio(lot, typed, records);
     add_date(lot, typed.date);
 
-    add_folder(add_command(program, "compare", "Show how far lots of one colourway differ"), typed.folder, records);
+    add_studio(add_command(program, "compare", "Show how far lots of one colourway differ"), typed, records);
     CLI::App& gamut = add_command(program, "gamut", "Show what your printer will make of every recorded colour");
-    add_folder(gamut, typed.folder, records);
+    add_studio(gamut, typed, records);
     gamut.add_option("--profile", typed.profile, "the ICC profile of your printer with its paper")
         ->option_text("FILE.icc");
     add_near(program, typed, records);
-    add_folder(add_command(program, "layouts", "Show the layouts there are"), typed.folder,
+    add_studio(add_command(program, "layouts", "Show the layouts there are"), typed,
                "also show those in this folder of records");
     CLI::App& stocks = add_command(program, "stocks", "Show the papers and label sheets there are");
-    add_folder(stocks, typed.folder, "also show those in this folder of records");
+    add_studio(stocks, typed, "also show those in this folder of records");
     stocks.add_option("-o,--output", typed.output, "draw them all, small and with their measures")
         ->option_text("FILE.pdf");
 }
@@ -331,6 +339,10 @@ std::optional<std::string> take_backs(const std::string& text, std::optional<Bac
     return "--backs takes long-edge, short-edge, by-hand or by-hand-reversed, not " + in_quotes(text);
 }
 
+Reach studio_of(const Typed& typed) {
+    return {typed.folder, {typed.also_read.begin(), typed.also_read.end()}};
+}
+
 WantedPrinter printer_of(const Typed& typed) {
     const auto name = [](const std::string& text) { return text.empty() ? std::nullopt : std::optional{text}; };
     return {name(typed.printer), name(typed.tray)};
@@ -338,7 +350,7 @@ WantedPrinter printer_of(const Typed& typed) {
 
 // What render and proof have in common.
 std::variant<Render, Misuse> read_sheets(const std::string& name, const Typed& typed) {
-    Render render{typed.layout, typed.folder, typed.output, Format::pdf, typed.only};
+    Render render{typed.layout, studio_of(typed), typed.output, Format::pdf, typed.only};
     for (const auto& complaint :
          {take_copies(typed.copies, render), take_used(typed, render), take_backs(typed.backs, render.backs)}) {
         if (complaint) return misuse(name, *complaint);
@@ -394,7 +406,7 @@ std::variant<Command, Answer, Misuse> read_measure(const Typed& typed) {
         return misuse(name,
                       "measure needs the file to write, which ends in .pdf: dyeleaf measure my-studio -o measure.pdf");
     MeasurePrinter measure;
-    if (!typed.folder.empty()) measure.folder = typed.folder;
+    if (!typed.folder.empty()) measure.folder = studio_of(typed);
     measure.output = typed.output;
     measure.paper = typed.paper;
     measure.printer = printer_of(typed);
@@ -413,7 +425,7 @@ std::variant<Command, Answer, Misuse> read_facts(const Typed& typed) {
     const std::string name = "facts";
     if (typed.folder.empty() || typed.id.empty())
         return misuse(name, "facts needs your folder and the id of a record: dyeleaf facts my-studio sloe");
-    const ShowFacts facts{typed.folder, typed.id, date_of(typed)};
+    const ShowFacts facts{studio_of(typed), typed.id, date_of(typed)};
     return Command{facts};
 }
 
@@ -422,7 +434,7 @@ std::variant<Command, Answer, Misuse> read_gamut(const Typed& typed) {
         return misuse("gamut",
                       "gamut needs your folder and the profile of your printer: dyeleaf gamut my-studio --profile "
                       "my-printer.icc");
-    return Command{ShowGamut{typed.folder, typed.profile}};
+    return Command{ShowGamut{studio_of(typed), typed.profile}};
 }
 
 // "2%" or "2 %".
@@ -448,7 +460,7 @@ std::variant<Command, Answer, Misuse> read_near(const Typed& typed) {
     const std::string name = "near";
     if (typed.folder.empty() || typed.dye.empty())
         return misuse(name, "near needs your folder and a dye: dyeleaf near my-studio sloe");
-    FindSubstitutes find{typed.folder, typed.dye};
+    FindSubstitutes find{studio_of(typed), typed.dye};
     if (!typed.depth.empty()) {
         find.depth = depth_of(typed.depth);
         if (!find.depth)
@@ -466,7 +478,7 @@ std::variant<Command, Answer, Misuse> read_near(const Typed& typed) {
 
 std::variant<Command, Answer, Misuse> read_stocks(const Typed& typed) {
     ShowStocks stocks;
-    if (!typed.folder.empty()) stocks.folder = typed.folder;
+    if (!typed.folder.empty()) stocks.folder = studio_of(typed);
     if (!typed.output.empty()) stocks.output = typed.output;
     if (stocks.output && format_of(*stocks.output) != Format::pdf)
         return misuse("stocks", "stocks draws a PDF, and " + in_quotes(typed.output) + " is none: -o stocks.pdf");
@@ -481,12 +493,11 @@ std::variant<Command, Answer, Misuse> read_command(const std::string& name, cons
     if (name == "facts") return read_facts(typed);
     if (name == "gamut") return read_gamut(typed);
     if (name == "near") return read_near(typed);
-    const std::optional<std::filesystem::path> folder =
-        typed.folder.empty() ? std::nullopt : std::optional<std::filesystem::path>{typed.folder};
+    const std::optional<Reach> folder = typed.folder.empty() ? std::nullopt : std::optional{studio_of(typed)};
     if (name == "layouts") return Command{ShowLayouts{folder}};
     if (name == "stocks") return read_stocks(typed);
     if (!folder) return misuse(name, name + " needs the name of a folder: dyeleaf " + name + " my-studio");
-    if (name == "new") return Command{NewFolder{*folder}};
+    if (name == "new") return Command{NewFolder{folder->home}};
     if (name == "check") return Command{CheckFolder{*folder, date_of(typed)}};
     if (name == "lot") return Command{NextLot{*folder, date_of(typed)}};
     if (name == "compare") return Command{CompareLots{*folder}};

@@ -3,6 +3,7 @@
 
 #include "base/date.h"
 #include "base/ink.h"
+#include "base/reach.h"
 #include "facts/substitutes.h"
 #include "records/records.h"
 
@@ -22,7 +23,7 @@ struct NewFolder {
     std::filesystem::path folder;
 };
 struct CheckFolder {
-    std::filesystem::path folder;
+    Reach folder;
     std::optional<Date> date; // to the day
 };
 // --copies ID=N.
@@ -38,7 +39,7 @@ struct WantedPrinter {
 };
 struct Render {
     std::string layout; // a name, or a path that ends in .yaml
-    std::filesystem::path folder;
+    Reach folder;
     std::filesystem::path output;
     Format format = Format::pdf;
     std::vector<std::string> only;        // empty: all
@@ -58,7 +59,7 @@ struct Render {
 };
 // The sheet by which a printer is measured.
 struct MeasurePrinter {
-    std::optional<std::filesystem::path> folder; // none: in English, for a studio without records
+    std::optional<Reach> folder; // none: in English, for a studio without records
     std::filesystem::path output;
     std::string paper = "A4"; // as typed
     WantedPrinter printer = {};
@@ -70,26 +71,27 @@ struct ShowProof {
     Render sheets; // without an output
 };
 struct ListFolder {
-    std::filesystem::path folder;
+    Reach folder;
 };
 struct ShowFacts {
-    std::filesystem::path folder;
+    Reach folder;
     std::string id;           // of a record, or LOT:NUMBER
     std::optional<Date> date; // to the day
 };
 struct NextLot {
-    std::filesystem::path folder;
+    Reach folder;
     std::optional<Date> date; // to the day
 };
 struct CompareLots {
-    std::filesystem::path folder;
+    Reach folder;
 };
 // What a printer will make of the recorded colours.
 struct ShowGamut {
-    std::filesystem::path folder, profile;
+    Reach folder;
+    std::filesystem::path profile;
 };
 struct FindSubstitutes {
-    std::filesystem::path folder;
+    Reach folder;
     std::string dye;                      // its id, code or name
     std::optional<Percent> depth = {};    // none: all that it was swatched at
     std::optional<std::string> base = {}; // its id, code or name; none: all
@@ -97,10 +99,10 @@ struct FindSubstitutes {
     int most = 5; // 1 to 1000
 };
 struct ShowLayouts {
-    std::optional<std::filesystem::path> folder;
+    std::optional<Reach> folder;
 };
 struct ShowStocks {
-    std::optional<std::filesystem::path> folder;
+    std::optional<Reach> folder;
     std::optional<std::filesystem::path> output = {}; // a PDF that draws them; none: a list
 };
 using Command = std::variant<NewFolder, CheckFolder, Render, MeasurePrinter, ShowProof, ListFolder, ShowFacts, NextLot,

@@ -18,12 +18,12 @@ std::string page_label(const PrintRun& run, std::size_t sheet, Side side) {
 std::string entry(const PrintRun& run, std::size_t sheet, Side side) {
     const std::vector<Slot>& slots = run.plans[sheet].slots;
     if (side != Side::front || slots.empty()) return {};
-    const std::string& first = run.items[slots.front().label].id;
+    const std::string first = run.items[slots.front().label].id;
     if (run.stock.page_per_label) {
         const bool copy = sheet > 0 && run.plans[sheet - 1].slots.front().label == slots.front().label;
         return copy ? std::string{} : first;
     }
-    const std::string& last = run.items[slots.back().label].id;
+    const std::string last = run.items[slots.back().label].id;
     const std::string place = run.language.say(
         "sheet.place", {{"number", std::to_string(sheet + 1)}, {"count", std::to_string(run.plans.size())}});
     return place + ": " + (first == last ? first : first + " – " + last);

@@ -13,7 +13,7 @@ namespace dyeleaf {
 // All that prints: `trims[i]` belongs to `items[i]`.
 struct PrintRun {
     const std::vector<SheetPlan>& plans;
-    const std::vector<Item>& items;
+    const Items& items;
     const std::vector<Trim>& trims;
     const Stock& stock;
     const Language& language;

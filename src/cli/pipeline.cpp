@@ -253,7 +253,7 @@ std::optional<Rendering> render(const Render& request, const Library& library, c
         diagnostics.error({}, in_quotes(request.output.string()) + " could not be made: " + error.what());
         return std::nullopt;
     }
-    if (!job->note.empty()) rendering.note = PrintedNoteFile{note_file(request.folder), job->note};
+    if (!job->note.empty()) rendering.note = PrintedNoteFile{note_file(request.folder.home), job->note};
     return rendering;
 }
 

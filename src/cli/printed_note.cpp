@@ -55,6 +55,7 @@ PrintedNote read_note(const std::filesystem::path& folder, Diagnostics& diagnost
     const auto file = read_file(path, path.string(), limit, diagnostics);
     if (!file) return {};
     PrintedNote note;
+    Diagnostics strange;
     int number = 0;
     for (std::string& line : split(file->text, '\n')) {
         ++number;
@@ -66,9 +67,18 @@ PrintedNote read_note(const std::filesystem::path& folder, Diagnostics& diagnost
             note[{parts[0], parts[1]}] = {*digest, parts[2]};
             continue;
         }
-        diagnostics.warning({file, number, 1}, "this line is not one that dyeleaf wrote; its label counts as new",
-                            "delete the line");
+        strange.warning({file, number, 1}, "this line is not one that dyeleaf wrote; its label counts as new",
+                        "delete the line");
     }
+    const bool has_heading = file->text.starts_with(heading.substr(0, heading.find('\n')));
+    // Somebody keeps other things in a file of this name, and would lose them.
+    if (note.empty() && strange.warnings() > 0 && !has_heading) {
+        diagnostics.error({file, 0, 0, 1}, "this is not the note of what is printed that dyeleaf keeps under this name",
+                          "give the file another name");
+        return note;
+    }
+    for (const Diagnostic& warning : strange.sorted())
+        diagnostics.add(warning);
     return note;
 }
 

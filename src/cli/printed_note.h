@@ -23,7 +23,7 @@ using PrintedNote = std::map<std::pair<std::string, std::string>, PrintedLabel>;
 // `printed.txt` in the folder of the records.
 std::filesystem::path note_file(const std::filesystem::path& folder);
 
-// Empty where there is none. A line that is not one of ours is a warning.
+// Empty where there is none. A line that is not one of ours is a warning; a file of nothing else, an error.
 PrintedNote read_note(const std::filesystem::path& folder, Diagnostics& diagnostics);
 std::string write_note(const PrintedNote& note);
 

@@ -16,7 +16,8 @@ std::optional<PrinterColours> read_printer_profile(const std::filesystem::path& 
         "from the print shop";
     const auto bytes = file_bytes(file.string());
     if (!bytes) return refuse("cannot be read", "check its name; " + where);
-    if (bytes->size() > most_file_bytes) return refuse("is far too large for a profile", where);
+    constexpr std::size_t most_profile_bytes = 20U << 20U;
+    if (bytes->size() > most_profile_bytes) return refuse("is far too large for a profile", where);
     const auto profile = Profile::read(*bytes);
     if (!profile) return refuse("is no whole ICC profile", "get it again: it may be cut short; " + where);
     if (!profile->is_of_printer())

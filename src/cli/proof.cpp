@@ -61,13 +61,13 @@ class ProofList {
     std::string label_words(std::size_t label) {
         const int copies = job_.copies[label];
         const int number = copies - left_[label]-- + 1;
-        const std::string& id = job_.items[label].id;
+        const std::string id = job_.items[label].id;
         return copies == 1 ? id : id + ", " + std::to_string(number) + " of " + std::to_string(copies);
     }
 
     // What is wrong with the record behind a label and with the label itself; said of the first one it is true of.
     std::vector<std::string> complaints(std::size_t label) {
-        const Item& item = job_.items[label];
+        const Item item = job_.items[label];
         Diagnostics own;
         if (!job_.design.grouping)
             make_items(job_.records, job_.design.items, std::nullopt, Selection{{item.id}}, printing_, own);

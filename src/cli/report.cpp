@@ -1,5 +1,6 @@
 #include "cli/report.h"
 
+#include "base/controls.h"
 #include "base/words.h"
 
 #include <algorithm>
@@ -91,8 +92,10 @@ std::string count_problems(const Diagnostics& diagnostics) {
     return parts.empty() ? "no problems" : joined(parts, ", ");
 }
 
-std::string table(const std::vector<std::vector<std::string>>& rows) {
+std::string table(std::vector<std::vector<std::string>> rows) {
     std::vector<int> widths;
+    for (auto& row : rows)
+        std::ranges::transform(row, row.begin(), with_controls_shown);
     for (const auto& row : rows) {
         widths.resize(std::max(widths.size(), row.size()));
         for (std::size_t i = 0; i < row.size(); ++i)
@@ -110,7 +113,7 @@ std::string table(const std::vector<std::vector<std::string>>& rows) {
 }
 
 std::string as_typed(const std::string& name) {
-    return name.find(' ') == std::string::npos ? name : "\"" + name + "\"";
+    return with_controls_shown(name.find(' ') == std::string::npos ? name : "\"" + name + "\"");
 }
 
 ProgressLine::~ProgressLine() {

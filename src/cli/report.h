@@ -17,7 +17,7 @@ std::string describe_all(const Diagnostics& diagnostics);
 std::string count_problems(const Diagnostics& diagnostics);
 
 // Rows of cells as columns, two spaces apart, each line indented by two; characters count, not bytes.
-std::string table(const std::vector<std::vector<std::string>>& rows);
+std::string table(std::vector<std::vector<std::string>> rows);
 
 // A folder or file as it must be typed in a command: in quotation marks where it holds spaces.
 std::string as_typed(const std::string& name);

@@ -9,8 +9,8 @@
 
 namespace dyeleaf {
 
-std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics) {
-    const auto files = read_folder(folder, diagnostics);
+std::optional<Records> read_studio(const Reach& folder, Diagnostics& diagnostics) {
+    const auto files = read_folder(folder.home, diagnostics);
     if (files.empty()) return std::nullopt;
     Records records = read_records(files, diagnostics);
     check_printers(records.printers, diagnostics);

@@ -3,19 +3,19 @@
 
 #include "base/date.h"
 #include "base/diagnostic.h"
+#include "base/reach.h"
 #include "cli/library.h"
 #include "facts/items.h"
 #include "language/language.h"
 #include "records/records.h"
 
-#include <filesystem>
 #include <optional>
 
 namespace dyeleaf {
 
 // The records of one folder, or nothing where the folder cannot be read at all. Fit to print only while there are no
 // errors.
-std::optional<Records> read_studio(const std::filesystem::path& folder, Diagnostics& diagnostics);
+std::optional<Records> read_studio(const Reach& folder, Diagnostics& diagnostics);
 
 // What a studio's labels are printed in.
 struct Languages {

@@ -1,6 +1,7 @@
 // Which facts can be placed at one spot of a layout, and what is said when another is asked for.
 #pragma once
 
+#include "base/reach.h"
 #include "design/design.h"
 #include "design/read_style.h"
 
@@ -14,7 +15,7 @@ struct BoxContext {
     StyleContext styles;
     ItemKind items;                       // what the layout is for
     std::vector<const Vocabulary*> facts; // what can be placed here, innermost first
-    std::string folder;                   // of the layout file: where its pictures lie
+    Reach folder;                         // of the layout file: where its pictures lie
 };
 
 // The fact of that name, or null and an error: unknown here, or of none of the `wanted` kinds (none named: any kind).

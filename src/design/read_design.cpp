@@ -203,7 +203,7 @@ std::optional<Sourced<std::string>> shared_styles_name(const Node& node) {
 }
 
 std::optional<Design> read_design(const Node& node, const Styles& shared, const std::vector<std::string>& families,
-                                  Diagnostics& diagnostics) {
+                                  Diagnostics& diagnostics, const std::vector<std::filesystem::path>& also) {
     const int errors_before = diagnostics.errors();
     Fields fields{node, "layout", diagnostics};
     Design design;
@@ -229,9 +229,11 @@ std::optional<Design> read_design(const Node& node, const Styles& shared, const 
     }
     Styles styles = shared;
     if (const Node* own = fields.take("styles")) styles = read_styles(*own, shared, families, diagnostics);
-    BoxContext context{
-        {styles, families, diagnostics}, design.items, vocabularies(design.items, design.grouping.has_value()), {}};
-    if (node.spot.file) context.folder = std::filesystem::path{node.spot.file->name}.parent_path().string();
+    const std::filesystem::path file = node.spot.file ? node.spot.file->name : std::string{};
+    const BoxContext context{{styles, families, diagnostics},
+                             design.items,
+                             vocabularies(design.items, design.grouping.has_value()),
+                             {file.parent_path(), also}};
     if (const Node* shape = fields.need("shape", "shape: {width: 55 mm, height: 85 mm}")) {
         design.shape = read_shape(*shape, context);
     }

@@ -4,6 +4,7 @@
 #include "design/design.h"
 #include "source/document.h"
 
+#include <filesystem>
 #include <map>
 #include <string>
 #include <vector>
@@ -25,8 +26,9 @@ std::optional<Sourced<std::string>> shared_styles_name(const Node& node);
 
 // The design, or nothing and errors, each at its place: unknown keys, unknown facts (with the nearest that can be
 // placed there), a fact of the wrong kind, unknown styles and families, a jar layout without its cautions, a hole
-// outside the label. `shared` are the styles that the file may build upon; `families` the fonts there are.
+// outside the label. `shared` are the styles that the file may build upon; `families` the fonts there are. Pictures lie
+// in the folder of the file, or in one of `also`.
 std::optional<Design> read_design(const Node& node, const Styles& shared, const std::vector<std::string>& families,
-                                  Diagnostics& diagnostics);
+                                  Diagnostics& diagnostics, const std::vector<std::filesystem::path>& also = {});
 
 } // namespace dyeleaf

@@ -86,8 +86,8 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
 }
 
 void check_differences(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
-    for (const LotDifference& one : lot_differences(records)) {
-        if (one.later != &lot || one.match == LotMatch::uncertain) continue;
+    for (const LotDifference& one : differences_to_earlier(records, lot)) {
+        if (one.match == LotMatch::uncertain) continue;
         const std::string both = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
                                  " of the same colourway ";
         const std::string by = " (ΔE00 " + fixed(one.delta_e_2000, 1) + ")";

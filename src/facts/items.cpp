@@ -97,23 +97,21 @@ std::vector<Item> lot_items(const Records& records, const Selection& selection, 
     return items;
 }
 
-std::vector<Item> skein_items(const Records& records, const Selection& selection, const Facts& studio,
-                              const Date& today, Diagnostics& diagnostics) {
-    std::vector<Item> items;
+Items skein_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
+                  Diagnostics& diagnostics) {
+    const auto skeins = std::make_shared<const std::vector<Skein>>(select_skeins(records, selection, diagnostics));
     std::vector<const Lot*> lots;
-    Facts of_lot; // shared by its skeins
-    for (const Skein& skein : select_skeins(records, selection, diagnostics)) {
-        const Lot& lot = *skein.lot;
-        if (lots.empty() || lots.back() != &lot) {
-            lots.push_back(&lot);
-            of_lot = lot_facts(records, lot, studio);
-        }
-        items.push_back({lot.id.value + ":" + std::to_string(skein.number),
-                         Facts::of(SkeinView{&records, &lot, skein.number}, skein_vocabulary()).within(of_lot),
-                         lot.spot});
+    for (const Skein& skein : *skeins) {
+        if (lots.empty() || lots.back() != skein.lot) lots.push_back(skein.lot);
     }
     check_lots(records, lots, today, diagnostics);
-    return items;
+    return {skeins->size(), [&records, skeins, studio](std::size_t i) {
+                const auto& [lot, number] = (*skeins)[i];
+                return Item{lot->id.value + ":" + std::to_string(number),
+                            Facts::of(SkeinView{&records, lot, number}, skein_vocabulary())
+                                .within(lot_facts(records, *lot, studio)),
+                            lot->spot};
+            }};
 }
 
 std::vector<Item> base_items(const Records& records, const Selection& selection, const Facts& studio,
@@ -142,16 +140,16 @@ std::vector<const Vocabulary*> vocabularies(ItemKind kind, bool grouped) {
     return {};
 }
 
-std::vector<Item> make_items(const Records& records, ItemKind kind, const std::optional<Grouping>& grouping,
-                             const Selection& selection, const Printing& printing, Diagnostics& diagnostics) {
+Items make_items(const Records& records, ItemKind kind, const std::optional<Grouping>& grouping,
+                 const Selection& selection, const Printing& printing, Diagnostics& diagnostics) {
     const Facts studio = Facts::of(StudioView{&records.studio, printing.today}, studio_vocabulary())
                              .printed(printing.manner, printing.second);
     switch (kind) {
-    case ItemKind::dyes: return dye_items(records, grouping, selection, studio, printing, diagnostics);
-    case ItemKind::jars: return jar_items(records, selection, studio, printing.today, diagnostics);
+    case ItemKind::dyes: return Items{dye_items(records, grouping, selection, studio, printing, diagnostics)};
+    case ItemKind::jars: return Items{jar_items(records, selection, studio, printing.today, diagnostics)};
     case ItemKind::skeins: return skein_items(records, selection, studio, printing.today, diagnostics);
-    case ItemKind::lots: return lot_items(records, selection, studio, printing.today, diagnostics);
-    case ItemKind::bases: return base_items(records, selection, studio, diagnostics);
+    case ItemKind::lots: return Items{lot_items(records, selection, studio, printing.today, diagnostics)};
+    case ItemKind::bases: return Items{base_items(records, selection, studio, diagnostics)};
     }
     return {};
 }

@@ -45,6 +45,15 @@ std::vector<LotDifference> lot_differences(const Records& records) {
     return differences;
 }
 
+std::vector<LotDifference> differences_to_earlier(const Records& records, const Lot& lot) {
+    std::vector<LotDifference> differences;
+    for (const Lot& earlier : records.lots) {
+        if (&earlier == &lot) break;
+        if (const auto one = difference(earlier, lot, records.studio.lot_limits)) differences.push_back(*one);
+    }
+    return differences;
+}
+
 bool asks_to_alternate(const Records& records, const Lot& lot) {
     if (lot.alternate) return *lot.alternate;
     return std::ranges::any_of(records.lots, [&](const Lot& other) {

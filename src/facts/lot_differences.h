@@ -31,6 +31,9 @@ LotMatch judge(double delta_e_2000, bool is_measured, const LotLimits& limits);
 // Every two lots of one colourway and base that have a colour, in the order of the records.
 std::vector<LotDifference> lot_differences(const Records& records);
 
+// Those of one lot to lots recorded before it.
+std::vector<LotDifference> differences_to_earlier(const Records& records, const Lot& lot);
+
 // Whether its tag asks to alternate skeins: as recorded, else where it visibly differs from another lot by measure.
 bool asks_to_alternate(const Records& records, const Lot& lot);
 

@@ -8,10 +8,8 @@ namespace dyeleaf {
 
 std::vector<const Dye*> namesakes(const Records& records, const Dye& dye) {
     std::vector<const Dye*> result;
-    const std::string name = lower_case(dye.name);
     for (const Dye& other : records.dyes) {
-        if (other.name.size() != name.size() || other.id.value == dye.id.value) continue;
-        if (lower_case(other.name) == name) result.push_back(&other);
+        if (same_but_for_case(other.name, dye.name) && other.id.value != dye.id.value) result.push_back(&other);
     }
     return result;
 }

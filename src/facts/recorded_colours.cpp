@@ -8,6 +8,7 @@ namespace dyeleaf {
 std::vector<ColourOfRecord> recorded_colours(const Records& records) {
     std::vector<ColourOfRecord> all;
     for (const Dye& dye : records.dyes) {
+        if (dye.swatches.empty() && !dye.breaks_into) continue;
         const std::string name = distinct_name(records, dye);
         const bool glows = dye.fluorescent == true;
         for (const Swatch& swatch : dye.swatches) {

@@ -59,11 +59,12 @@ class Reader {
   private:
     void read_phrase(const Node& node, const std::string& key, const Spot& key_spot) {
         if (beneath_ != nullptr && !beneath_->has(key)) {
-            const bool slip = nearest(key, keys_).has_value();
+            const auto meant = diagnostics_.is_full() ? std::nullopt : nearest(key, keys_);
             diagnostics_.error(key_spot, "there is no phrase " + in_quotes(key),
-                               slip ? suggest(key, keys_)
-                                    : "every phrase stands in en.yaml, in the program's folder layouts/languages; keep "
-                                      "its headings and the spaces before its lines");
+                               meant
+                                   ? "did you mean " + in_quotes(*meant) + "?"
+                                   : "every phrase stands in en.yaml, in the program's folder layouts/languages; keep "
+                                     "its headings and the spaces before its lines");
             return;
         }
         // An empty phrase is written as "".

@@ -41,6 +41,7 @@ std::string Artwork::as_pdf(const PictureFile& drawing) {
     std::string bytes;
     const double width = page_height * drawing.shape;
     const CairoSurface surface{cairo_pdf_surface_create_for_stream(keep_bytes, &bytes, width, page_height)};
+    cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_4);
     const CairoContext context{cairo_create(surface.get())};
     files_->drawings.draw(context.get(), drawing.file, width, page_height);
     cairo_show_page(context.get());

@@ -23,7 +23,7 @@ class Artwork {
     // A drawing in greys, fine enough for any press at this size in points.
     Bitmap grey_pixels(const PictureFile& drawing, double width, double height);
     [[nodiscard]] bool is_coloured(const PictureFile& drawing);
-    // A PDF with the drawing on its one page, in the drawing's shape and `page_height` points tall.
+    // A PDF, version 1.4, with the drawing on its one page, in the drawing's shape and `page_height` points tall.
     std::string as_pdf(const PictureFile& drawing);
     static constexpr double page_height = 100;
 

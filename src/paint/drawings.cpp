@@ -5,17 +5,91 @@
 #include "paint/pixels.h"
 #include "pictures/file_bytes.h"
 
-#include <algorithm>
-#include <cmath>
+#include <signal.h>
+#include <sys/time.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
+#include <algorithm>
+#include <cerrno>
+#include <cmath>
+#include <string_view>
+
+#include <dlfcn.h>
 #include <librsvg/rsvg.h>
 
 namespace dyeleaf {
 
 namespace {
 
-[[noreturn]] void refuse(const std::string& file) {
-    throw PaintError("the drawing " + in_quotes(file) + " cannot be drawn: save it again as a plain SVG");
+// librsvg, and what it brings along, take as long to load as a tag takes to print, and few runs show a drawing: it
+// comes with the first.
+class Renderer {
+  public:
+    Renderer() : library_(dlopen("librsvg-2.so.2", RTLD_LAZY | RTLD_LOCAL)) {
+        find(read, "rsvg_handle_new_from_data");
+        find(render, "rsvg_handle_render_document");
+    }
+
+    decltype(&rsvg_handle_new_from_data) read = nullptr;
+    decltype(&rsvg_handle_render_document) render = nullptr;
+
+  private:
+    template <class Function> void find(Function& function, const char* name) {
+        void* found = library_ == nullptr ? nullptr : dlsym(library_, name);
+        if (found == nullptr) throw PaintError("drawings need librsvg, version 2, which is not installed");
+        function = reinterpret_cast<Function>(found);
+    }
+
+    void* library_; // stays: its types live as long as the program
+};
+
+const Renderer& renderer() {
+    static const Renderer loaded;
+    return loaded;
+}
+
+[[noreturn]] void refuse(const std::string& file, std::string_view why) {
+    throw PaintError("the drawing " + in_quotes(file) + " " + std::string{why});
+}
+
+constexpr std::string_view cannot_be_drawn = "cannot be drawn: save it again as a plain SVG";
+
+// From memory and without an address, so that it can load nothing else. Null where it is broken.
+RsvgHandle* load(const std::string& bytes) {
+    return renderer().read(reinterpret_cast<const guint8*>(bytes.data()), bytes.size(), nullptr);
+}
+
+enum class Look { sound, broken, endless };
+
+// At a small picture of it.
+Look look_at(const std::string& bytes) noexcept {
+    constexpr int side = 256;
+    const std::unique_ptr<RsvgHandle, DrawingDeleter> drawing{load(bytes)};
+    const CairoSurface small{cairo_image_surface_create(CAIRO_FORMAT_ARGB32, side, side)};
+    const CairoContext context{cairo_create(small.get())};
+    const RsvgRectangle place{0, 0, side, side};
+    const bool sound = drawing && renderer().render(drawing.get(), context.get(), &place, nullptr) != FALSE;
+    return sound ? Look::sound : Look::broken;
+}
+
+// By a process of its own, which is stopped after half a second's work: some thousand lines that cross one another
+// would take hours.
+Look look_from_afar(const std::string& bytes) {
+    (void)renderer(); // or every such process would load it again
+    const pid_t child = ::fork();
+    if (child < 0) return look_at(bytes);
+    if (child == 0) {
+        constexpr itimerval half_a_second{{0, 0}, {0, 500'000}};
+        ::signal(SIGPROF, SIG_DFL);
+        ::setitimer(ITIMER_PROF, &half_a_second, nullptr);
+        ::_exit(static_cast<int>(look_at(bytes)));
+    }
+    int status = 0;
+    while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
+    }
+    if (WIFSIGNALED(status)) return WTERMSIG(status) == SIGPROF ? Look::endless : Look::broken;
+    return static_cast<Look>(WEXITSTATUS(status));
 }
 
 } // namespace
@@ -24,20 +98,22 @@ void DrawingDeleter::operator()(RsvgHandle* drawing) const {
     g_object_unref(drawing);
 }
 
-// From memory and without an address, so that it can load nothing else.
 RsvgHandle* Drawings::drawing(const std::string& file) {
     auto& known = drawings_[file];
     if (known) return known.get();
     const auto bytes = file_bytes(file);
-    if (!bytes) refuse(file);
-    known.reset(rsvg_handle_new_from_data(reinterpret_cast<const guint8*>(bytes->data()), bytes->size(), nullptr));
-    if (!known) refuse(file);
+    switch (bytes ? look_from_afar(*bytes) : Look::broken) {
+    case Look::sound: known.reset(load(*bytes)); break;
+    case Look::endless: refuse(file, "takes too long to draw: simplify it in your drawing program, or save it as PNG");
+    case Look::broken: break;
+    }
+    if (!known) refuse(file, cannot_be_drawn);
     return known.get();
 }
 
 void Drawings::draw(cairo_t* context, const std::string& file, double width, double height) {
     const RsvgRectangle place{0, 0, width, height};
-    if (rsvg_handle_render_document(drawing(file), context, &place, nullptr) == FALSE) refuse(file);
+    if (renderer().render(drawing(file), context, &place, nullptr) == FALSE) refuse(file, cannot_be_drawn);
 }
 
 // Looked for in a small picture of it.

@@ -3,7 +3,6 @@
 #include <zlib.h>
 
 #include <new>
-#include <stdexcept>
 
 namespace dyeleaf {
 
@@ -17,17 +16,39 @@ Deflater::Deflater() : stream_(new z_stream{}) {
 }
 
 std::string Deflater::deflated(std::string_view bytes) {
+    std::string packed;
+    start();
+    add(bytes, packed);
+    end(packed);
+    return packed;
+}
+
+void Deflater::start() {
+    deflateReset(stream_.get());
+}
+
+void Deflater::add(std::string_view bytes, std::string& packed) {
+    run(bytes, Z_NO_FLUSH, packed);
+}
+
+void Deflater::end(std::string& packed) {
+    run({}, Z_FINISH, packed);
+}
+
+void Deflater::run(std::string_view bytes, int flush, std::string& packed) {
+    constexpr std::size_t piece = 8 * 1024;
     z_stream& stream = *stream_;
-    deflateReset(&stream);
-    std::string packed(deflateBound(&stream, static_cast<uLong>(bytes.size())), '\0');
     // zlib reads its input through a pointer that is not const.
     stream.next_in = reinterpret_cast<Bytef*>(const_cast<char*>(bytes.data()));
     stream.avail_in = static_cast<uInt>(bytes.size());
-    stream.next_out = reinterpret_cast<Bytef*>(packed.data());
-    stream.avail_out = static_cast<uInt>(packed.size());
-    if (deflate(&stream, Z_FINISH) != Z_STREAM_END) throw std::runtime_error("a part of it cannot be packed");
-    packed.resize(stream.total_out);
-    return packed;
+    do {
+        const std::size_t before = packed.size();
+        packed.resize(before + piece);
+        stream.next_out = reinterpret_cast<Bytef*>(packed.data() + before);
+        stream.avail_out = piece;
+        deflate(&stream, flush); // fails only where its state is broken
+        packed.resize(packed.size() - stream.avail_out);
+    } while (stream.avail_out == 0);
 }
 
 } // namespace dyeleaf

@@ -21,6 +21,10 @@ struct DropInput {
     void operator()(hb_subset_input_t* input) const { hb_subset_input_destroy(input); }
 };
 
+struct DropPlan {
+    void operator()(hb_subset_plan_t* plan) const { hb_subset_plan_destroy(plan); }
+};
+
 constexpr hb_tag_t cff_table = HB_TAG('C', 'F', 'F', ' ');
 
 Blob table_of(hb_face_t* face, hb_tag_t tag) {
@@ -96,19 +100,28 @@ bool FontProgram::is_cff() const {
     return hb_blob_get_length(table_of(face_.get(), cff_table).get()) > 0;
 }
 
-std::string FontProgram::subset(const std::set<std::uint32_t>& glyphs) const {
+FontSubset FontProgram::subset(const std::set<std::uint32_t>& glyphs) const {
+    const auto made = [&](const auto& part) {
+        if (!part) throw PaintError("the font " + in_quotes(file_) + " cannot be cut down to what is used of it");
+    };
     const std::unique_ptr<hb_subset_input_t, DropInput> input{hb_subset_input_create_or_fail()};
-    if (!input) throw PaintError("there is not enough memory for the font " + in_quotes(file_));
-    hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_RETAIN_GIDS | HB_SUBSET_FLAGS_NO_HINTING);
+    made(input);
+    hb_subset_input_set_flags(input.get(), HB_SUBSET_FLAGS_NO_HINTING);
     for (const std::uint32_t glyph : glyphs)
         hb_set_add(hb_subset_input_glyph_set(input.get()), glyph);
     // A PDF names glyphs by their numbers and places them itself.
     for (const char* tag : {"GSUB", "GPOS", "GDEF", "BASE", "kern", "cmap", "name", "post", "OS/2", "STAT"})
         hb_set_add(hb_subset_input_set(input.get(), HB_SUBSET_SETS_DROP_TABLE_TAG), hb_tag_from_string(tag, -1));
-    const std::unique_ptr<hb_face_t, Drop> kept{hb_subset_or_fail(face_.get(), input.get())};
-    if (!kept) throw PaintError("the font " + in_quotes(file_) + " cannot be cut down to what is used of it");
+    const std::unique_ptr<hb_subset_plan_t, DropPlan> plan{hb_subset_plan_create_or_fail(face_.get(), input.get())};
+    made(plan);
+    const std::unique_ptr<hb_face_t, Drop> kept{hb_subset_plan_execute_or_fail(plan.get())};
+    made(kept);
+    FontSubset subset;
     const Blob blob{is_cff() ? hb_face_reference_table(kept.get(), cff_table) : hb_face_reference_blob(kept.get())};
-    return bytes_of(blob.get());
+    subset.bytes = bytes_of(blob.get());
+    for (const std::uint32_t glyph : glyphs)
+        subset.numbers[glyph] = hb_map_get(hb_subset_plan_old_to_new_glyph_mapping(plan.get()), glyph);
+    return subset;
 }
 
 } // namespace dyeleaf

@@ -5,6 +5,7 @@
 #include "display/display_list.h"
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <set>
 #include <string>
@@ -21,6 +22,11 @@ struct FontMeasures {
     double italic_angle = 0; // degrees, leftward
 };
 
+struct FontSubset {
+    std::string bytes;                              // the CFF table alone, or a TrueType file
+    std::map<std::uint32_t, std::uint32_t> numbers; // of the glyphs: as in the whole font, and in here
+};
+
 class FontProgram {
   public:
     // A file that is no font is a PaintError that names it.
@@ -31,8 +37,8 @@ class FontProgram {
     [[nodiscard]] std::string postscript_name() const;
     // Whether its outlines are of the kind that OpenType calls CFF; else TrueType's.
     [[nodiscard]] bool is_cff() const;
-    // The CFF table alone or a TrueType file with these glyphs, which keep their numbers.
-    [[nodiscard]] std::string subset(const std::set<std::uint32_t>& glyphs) const;
+    // These glyphs, those that they are made of, and glyph 0.
+    [[nodiscard]] FontSubset subset(const std::set<std::uint32_t>& glyphs) const;
 
   private:
     struct Drop {

@@ -9,6 +9,7 @@
 #include <cmath>
 #include <iterator>
 #include <span>
+#include <vector>
 
 namespace dyeleaf {
 
@@ -29,6 +30,32 @@ std::string subset_tag(const std::set<std::uint32_t>& glyphs) {
     for (std::uint64_t rest = digest.value(); tag.size() < 6; rest /= 26)
         tag += static_cast<char>('A' + rest % 26);
     return tag;
+}
+
+// A table of two-byte codes (9.7.5 and 9.10.3).
+std::string character_map(const std::string& head, const std::string& kind, const std::vector<std::string>& entries) {
+    constexpr std::size_t most_in_block = 100;
+    std::string map = "/CIDInit/ProcSet findresource begin\n12 dict begin\nbegincmap\n" + head +
+                      "1 begincodespacerange\n<0000><FFFF>\nendcodespacerange\n";
+    for (std::size_t first = 0; first < entries.size(); first += most_in_block) {
+        const std::size_t past = std::min(first + most_in_block, entries.size());
+        map += std::to_string(past - first) + " begin" + kind + "\n";
+        for (std::size_t i = first; i < past; ++i)
+            map += entries[i];
+        map += "end" + kind + "\n";
+    }
+    return map + "endcmap\nCMapName currentdict/CMap defineresource pop\nend\nend\n";
+}
+
+// From numbers in the font file to those in what is embedded of it.
+int put_encoding(const FontSubset& subset, ObjectFile& file) {
+    const std::string system = "<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>";
+    std::vector<std::string> entries;
+    for (const auto& [glyph, embedded] : subset.numbers)
+        entries.push_back(fmt::format("<{:04X}>{}\n", glyph, embedded));
+    return file.put_stream(
+        "/Type/CMap/CMapName/Glyphs/CIDSystemInfo" + system,
+        character_map("/CIDSystemInfo " + system + "def\n/CMapName/Glyphs def\n/CMapType 1 def\n", "cidchar", entries));
 }
 
 // Shows glyphs in strings between which the pen is moved.
@@ -141,11 +168,14 @@ bool DocumentFont::use(std::uint32_t glyph, std::string_view text) {
     return is_new || known->second == text;
 }
 
-// 9.7.4.3: "first [width width …]" for glyphs that follow one another.
-std::string DocumentFont::widths() const {
+// 9.7.4.3: from glyph 0 on, in the subset's numbers.
+std::string DocumentFont::widths(const FontSubset& subset) const {
+    std::map<std::uint32_t, double> by_number;
+    for (const auto& [glyph, embedded] : subset.numbers)
+        by_number[embedded] = widths_.at(glyph);
     std::string text = "[";
     std::uint32_t next = 0;
-    for (const auto& [glyph, width] : widths_) {
+    for (const auto& [glyph, width] : by_number) {
         const bool follows = text.size() > 1 && glyph == next;
         if (!follows) text += (text.size() > 1 ? "]" : "") + std::to_string(glyph) + "[";
         text += (follows ? " " : "") + number(width);
@@ -154,33 +184,21 @@ std::string DocumentFont::widths() const {
     return text + (text.size() > 1 ? "]]" : "]");
 }
 
-// 9.10.3
-std::string DocumentFont::character_map() const {
-    constexpr std::size_t most_in_block = 100;
-    std::string map = "/CIDInit/ProcSet findresource begin\n12 dict begin\nbegincmap\n"
-                      "/CIDSystemInfo<</Registry(Adobe)/Ordering(UCS)/Supplement 0>>def\n"
-                      "/CMapName/Adobe-Identity-UCS def\n/CMapType 2 def\n"
-                      "1 begincodespacerange\n<0000><FFFF>\nendcodespacerange\n";
-    std::size_t left = texts_.size();
-    std::size_t in_block = 0;
-    for (const auto& [glyph, text] : texts_) {
-        if (in_block == 0) {
-            in_block = std::min(left, most_in_block);
-            fmt::format_to(std::back_inserter(map), "{} beginbfchar\n", in_block);
-        }
-        fmt::format_to(std::back_inserter(map), "<{:04X}><{}>\n", glyph, utf16_digits(text));
-        --left;
-        if (--in_block == 0) map += "endbfchar\n";
-    }
-    return map + "endcmap\nCMapName currentdict/CMap defineresource pop\nend\nend\n";
+std::string DocumentFont::text_map() const {
+    std::vector<std::string> entries;
+    for (const auto& [glyph, text] : texts_)
+        entries.push_back(fmt::format("<{:04X}><{}>\n", glyph, utf16_digits(text)));
+    return character_map("/CIDSystemInfo<</Registry(Adobe)/Ordering(UCS)/Supplement 0>>def\n"
+                         "/CMapName/Adobe-Identity-UCS def\n/CMapType 2 def\n",
+                         "bfchar", entries);
 }
 
 void DocumentFont::write(ObjectFile& file) const {
     const std::string name = "/" + subset_tag(used_) + "+" + program_.postscript_name();
     const bool cff = program_.is_cff();
-    const std::string program = program_.subset(used_);
-    const int embedded =
-        file.put_stream(cff ? "/Subtype/CIDFontType0C" : "/Length1 " + std::to_string(program.size()), program);
+    const FontSubset subset = program_.subset(used_);
+    const int embedded = file.put_stream(
+        cff ? "/Subtype/CIDFontType0C" : "/Length1 " + std::to_string(subset.bytes.size()), subset.bytes);
     const FontMeasures m = program_.measures();
     constexpr int symbolic = 4; // 9.8.2: not one of the Latin character sets that PDF names
     const int descriptor = file.put(fmt::format(
@@ -192,11 +210,13 @@ void DocumentFont::write(ObjectFile& file) const {
     const int glyphs = file.put(fmt::format(
         "<</Type/Font/Subtype{}/BaseFont{}/CIDSystemInfo<</Registry(Adobe)/Ordering(Identity)/Supplement 0>>"
         "/FontDescriptor {}/W{}{}>>",
-        cff ? "/CIDFontType0" : "/CIDFontType2", name, reference(descriptor), widths(),
+        cff ? "/CIDFontType0" : "/CIDFontType2", name, reference(descriptor), widths(subset),
         cff ? "" : "/CIDToGIDMap/Identity"));
-    file.put(object_, fmt::format("<</Type/Font/Subtype/Type0/BaseFont{}/Encoding/Identity-H/DescendantFonts[{}]"
-                                  "/ToUnicode {}>>",
-                                  name, reference(glyphs), reference(file.put_stream("", character_map()))));
+    const int encoding = put_encoding(subset, file);
+    const int texts = file.put_stream("", text_map());
+    file.put(object_,
+             fmt::format("<</Type/Font/Subtype/Type0/BaseFont{}/Encoding {}/DescendantFonts[{}]/ToUnicode {}>>", name,
+                         reference(encoding), reference(glyphs), reference(texts)));
 }
 
 DocumentFont& Fonts::font(const FontFace& face, ObjectFile& file) {

@@ -1,4 +1,5 @@
-// The fonts of a document (ISO 32000-1, 9.7): two bytes a glyph, its number in the font file.
+// The fonts of a document (ISO 32000-1, 9.7). Texts have two bytes a glyph, its number in the font file; a map leads
+// from there to its number in what is embedded, which is known only when all pages are written.
 #pragma once
 
 #include "pdf/font_program.h"
@@ -29,8 +30,8 @@ class DocumentFont {
     void write(ObjectFile& file) const;
 
   private:
-    [[nodiscard]] std::string widths() const;
-    [[nodiscard]] std::string character_map() const;
+    [[nodiscard]] std::string widths(const FontSubset& subset) const;
+    [[nodiscard]] std::string text_map() const;
 
     FontProgram program_;
     int object_;

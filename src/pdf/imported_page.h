@@ -1,4 +1,4 @@
-// A page of another PDF as a form. The only room that includes qpdf.
+// A page that Cairo made as a form in another file.
 #pragma once
 
 #include "pdf/object_file.h"
@@ -7,8 +7,8 @@
 
 namespace dyeleaf {
 
-// The first page of `pdf`, with all that it refers to; the form's number. A PDF that cannot be read is a
-// std::runtime_error.
+// The one page of `pdf`, with all that it refers to; the form's number. Reads PDF 1.4 as Cairo writes it: a table of
+// objects, none of them inside another. Anything else is a std::runtime_error.
 int import_page(const std::string& pdf, ObjectFile& file);
 
 } // namespace dyeleaf

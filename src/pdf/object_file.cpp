@@ -12,9 +12,9 @@ namespace dyeleaf {
 
 namespace {
 
-constexpr std::size_t most_in_group = 200; // of objects that share a stream
+constexpr std::uint32_t most_in_group = 256; // objects that share a stream: their numbers take a byte
 constexpr std::size_t most_pending = 65'536;
-constexpr std::uint64_t most_at = (1ULL << 46U) - 1;
+constexpr std::size_t row_width = 1 + 5 + 1; // of the table, in bytes
 
 void append_big_endian(std::string& bytes, std::uint64_t value, int count) {
     for (int i = count - 1; i >= 0; --i)
@@ -23,25 +23,23 @@ void append_big_endian(std::string& bytes, std::uint64_t value, int count) {
 
 } // namespace
 
-ObjectFile::ObjectFile(ByteSink sink) : sink_(std::move(sink)), places_(1) {
+ObjectFile::ObjectFile(ByteSink sink) : sink_(std::move(sink)), places_{missing} {
     // The second line tells programs that carry files that this one is binary (7.5.2).
     write("%PDF-1.6\n%\xE2\xE3\xCF\xD3\n");
 }
 
 int ObjectFile::reserve() {
-    places_.emplace_back();
+    places_.push_back(missing);
     return static_cast<int>(places_.size()) - 1;
 }
 
 void ObjectFile::put(int object, std::string_view value) {
-    if (group_ == 0) group_ = reserve();
+    if (!std::exchange(group_is_open_, true)) groups_.push_back(reserve());
     fmt::format_to(std::back_inserter(group_table_), "{} {} ", object, group_values_.size());
     group_values_ += value;
     group_values_ += '\n';
-    Place& place = places_.at(static_cast<std::size_t>(object));
-    place.kind = Place::in_stream;
-    place.index = in_group_ & 0xffffU;
-    place.at = static_cast<std::uint64_t>(group_) & most_at;
+    const auto group = static_cast<std::uint32_t>(groups_.size() - 1);
+    places_.at(static_cast<std::size_t>(object)) = in_group | (group * most_in_group + in_group_);
     if (++in_group_ == most_in_group) close_group();
 }
 
@@ -52,7 +50,7 @@ int ObjectFile::put(std::string_view value) {
 }
 
 void ObjectFile::put_stream(int object, std::string_view entries, std::string_view bytes) {
-    write_stream_at(object, std::string{entries} + "/Filter/FlateDecode", deflater_.deflated(bytes));
+    put_packed(object, std::string{entries} + "/Filter/FlateDecode", deflater_.deflated(bytes));
 }
 
 int ObjectFile::put_stream(std::string_view entries, std::string_view bytes) {
@@ -62,7 +60,10 @@ int ObjectFile::put_stream(std::string_view entries, std::string_view bytes) {
 }
 
 void ObjectFile::put_packed(int object, std::string_view entries, std::string_view packed) {
-    write_stream_at(object, entries, packed);
+    note_offset(object);
+    write(fmt::format("{} 0 obj\n<<{}/Length {}>>stream\n", object, entries, packed.size()));
+    write(packed);
+    write("\nendstream\nendobj\n");
 }
 
 int ObjectFile::put_packed(std::string_view entries, std::string_view packed) {
@@ -71,57 +72,72 @@ int ObjectFile::put_packed(std::string_view entries, std::string_view packed) {
     return object;
 }
 
-void ObjectFile::write_stream_at(int object, std::string_view entries, std::string_view packed) {
-    Place& place = places_.at(static_cast<std::size_t>(object));
-    place.kind = Place::in_file;
-    place.at = written_ & most_at;
-    write(fmt::format("{} 0 obj\n<<{}/Length {}>>stream\n", object, entries, packed.size()));
-    write(packed);
-    write("\nendstream\nendobj\n");
+void ObjectFile::note_offset(int object) {
+    places_.at(static_cast<std::size_t>(object)) = static_cast<std::uint32_t>(offsets_.size());
+    offsets_.push_back(written_);
 }
 
 // 7.5.7
 void ObjectFile::close_group() {
-    if (group_ == 0) return;
-    put_stream(std::exchange(group_, 0), fmt::format("/Type/ObjStm/N {}/First {}", in_group_, group_table_.size()),
+    if (!std::exchange(group_is_open_, false)) return;
+    put_stream(groups_.back(), fmt::format("/Type/ObjStm/N {}/First {}", in_group_, group_table_.size()),
                group_table_ + group_values_);
     group_table_.clear();
     group_values_.clear();
     in_group_ = 0;
 }
 
-// 7.5.8. Rows are written as differences from the row above (7.4.4.4), which makes them small.
+// Kind, place and number in it (7.5.8.3).
+std::string ObjectFile::row_of(std::uint32_t place) const {
+    if (place == missing) throw std::runtime_error("a part of it was never made");
+    std::string row;
+    if ((place & in_group) == 0) {
+        append_big_endian(row, 1, 1);
+        append_big_endian(row, offsets_.at(place), 5);
+        append_big_endian(row, 0, 1);
+    } else {
+        const std::uint32_t number = place & ~in_group;
+        append_big_endian(row, 2, 1);
+        append_big_endian(row, static_cast<std::uint64_t>(groups_.at(number / most_in_group)), 5);
+        append_big_endian(row, number % most_in_group, 1);
+    }
+    return row;
+}
+
+// Rows are written as differences from the row above (7.4.4.4), which makes them small.
+std::string ObjectFile::packed_table() {
+    std::string packed;
+    std::string above(row_width, '\0');
+    deflater_.start();
+    deflater_.add("\2" + above, packed); // object 0 is none
+    for (auto place = places_.begin() + 1; place != places_.end(); ++place) {
+        const std::string row = row_of(*place);
+        std::string differences = "\2";
+        for (std::size_t column = 0; column < row_width; ++column)
+            differences += static_cast<char>(row[column] - above[column]);
+        deflater_.add(differences, packed);
+        above = row;
+    }
+    deflater_.end(packed);
+    return packed;
+}
+
 void ObjectFile::finish(int catalog, int information) {
     close_group();
     const int table = reserve();
-    places_.back().kind = Place::in_file;
-    places_.back().at = written_ & most_at;
-    constexpr int width = 1 + 5 + 2;
-    std::string rows;
-    std::string above(width, '\0');
-    for (std::size_t i = 0; i < places_.size(); ++i) {
-        const Place& place = places_[i];
-        if (i > 0 && place.kind == Place::missing) throw std::runtime_error("a part of it was never made");
-        std::string row;
-        append_big_endian(row, place.kind, 1);
-        append_big_endian(row, place.at, 5);
-        append_big_endian(row, i == 0 ? 0xffffU : place.index, 2);
-        rows += '\2'; // from above
-        for (std::size_t column = 0; column < row.size(); ++column)
-            rows += static_cast<char>(row[column] - above[column]);
-        above = std::move(row);
-    }
+    const std::uint64_t start = written_;
+    note_offset(table);
+    const std::string packed = packed_table();
     digest_.add(written_);
     const std::uint64_t first = digest_.value();
     digest_.add(static_cast<std::uint64_t>(table));
     const std::string id = fmt::format("<{:016X}{:016X}>", first, digest_.value());
-    const std::uint64_t start = written_;
-    put_stream(
-        table,
-        fmt::format("/Type/XRef/Size {}/W[1 5 2]/Root {}/Info {}/ID[{}{}]/DecodeParms<</Predictor 12/Columns {}>>",
-                    places_.size(), reference(catalog), reference(information), id, id, width),
-        rows);
-    write(fmt::format("startxref\n{}\n%%EOF\n", start));
+    write(fmt::format("{} 0 obj\n<</Type/XRef/Size {}/W[1 5 1]/Root {}/Info {}/ID[{}{}]"
+                      "/Filter/FlateDecode/DecodeParms<</Predictor 12/Columns {}>>/Length {}>>stream\n",
+                      table, places_.size(), reference(catalog), reference(information), id, id, row_width,
+                      packed.size()));
+    write(packed);
+    write(fmt::format("\nendstream\nendobj\nstartxref\n{}\n%%EOF\n", start));
     sink_(pending_);
     pending_.clear();
 }

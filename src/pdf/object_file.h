@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <deque>
 #include <functional>
 #include <string>
 #include <string_view>
@@ -35,27 +36,26 @@ class ObjectFile {
     void finish(int catalog, int information);
 
   private:
-    // Where an object lies: in the file, or as one of several in a stream of objects. Small, since there is one for
-    // each part of each label.
-    struct Place {
-        enum Kind : std::uint64_t { missing, in_file, in_stream };
-        std::uint64_t kind : 2 = missing;
-        std::uint64_t index : 16 = 0; // in its stream
-        std::uint64_t at : 46 = 0;    // bytes from the file's start, or the number of the stream
-    };
-
     void write(std::string_view bytes);
-    void write_stream_at(int object, std::string_view entries, std::string_view packed);
     void close_group();
+    void note_offset(int object);
+    [[nodiscard]] std::string row_of(std::uint32_t place) const;
+    [[nodiscard]] std::string packed_table();
 
     ByteSink sink_;
     Deflater deflater_;
     Digest digest_;
     std::uint64_t written_ = 0;
     std::string pending_; // bytes to go
-    std::vector<Place> places_;
-    int group_ = 0; // of objects that share a stream; 0: none is open
-    std::size_t in_group_ = 0;
+    // Where each object lies, in four bytes, since there is one for each part of each label: `missing`, the number of
+    // an offset, or of a group, its objects' stream, and of a place in it.
+    static constexpr std::uint32_t missing = 0xffffffff;
+    static constexpr std::uint32_t in_group = 0x80000000;
+    std::deque<std::uint32_t> places_;
+    std::deque<std::uint64_t> offsets_; // in the file
+    std::vector<int> groups_;           // the streams that hold them
+    bool group_is_open_ = false;
+    std::uint32_t in_group_ = 0; // objects, so far
     std::string group_table_, group_values_;
 };
 

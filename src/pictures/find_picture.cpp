@@ -26,14 +26,6 @@ bool stays_inside(const std::filesystem::path& name) {
            name.string().find('\\') == std::string::npos;
 }
 
-// Where links lead to something else.
-bool leads_outside(const std::filesystem::path& file, const std::filesystem::path& folder) {
-    std::error_code problem;
-    const auto real = std::filesystem::canonical(file, problem);
-    const auto home = std::filesystem::canonical(folder, problem);
-    return problem || std::ranges::mismatch(home, real).in1 != home.end();
-}
-
 std::vector<std::string> pictures_in(const std::filesystem::path& folder) {
     std::vector<std::string> names;
     std::error_code error; // a folder that cannot be read has none to offer
@@ -57,24 +49,26 @@ bool names_a_picture(std::string_view name) {
     return ends_as(name, printable) || ends_as(name, others);
 }
 
-std::optional<PictureFile> find_picture(const std::string& name, const std::filesystem::path& folder, const Spot& spot,
+std::optional<PictureFile> find_picture(const std::string& name, const Reach& reach, const Spot& spot,
                                         Diagnostics& diagnostics) {
-    if (!stays_inside(name)) {
+    const std::filesystem::path file = reach.home / name; // a path from the root stands for itself
+    const bool inside = stays_inside(name);
+    const bool reached = (inside || !reach.also.empty()) && reach.holds(file);
+    if (!inside && !reached) {
         diagnostics.error(spot, "the picture must lie in the folder of this file",
-                          "copy it there and write its name alone");
+                          "copy it there and write its name alone, or allow its folder with --also-read FOLDER");
         return std::nullopt;
     }
-    const std::filesystem::path file = folder / name;
     std::error_code ignored;
     if (!std::filesystem::exists(file, ignored)) {
-        diagnostics.error(spot, "there is no picture called " + in_quotes(name) + " beside this file",
+        diagnostics.error(spot, "there is no picture called " + in_quotes(name) + (inside ? " beside this file" : ""),
                           offer(name, file.parent_path()));
         return std::nullopt;
     }
-    if (leads_outside(file, folder)) {
+    if (!reached) {
         diagnostics.error(spot,
                           "the picture " + in_quotes(name) + " is a link to a file outside the folder of this file",
-                          "copy the file itself there");
+                          "copy the file itself there, or allow its folder with --also-read FOLDER");
         return std::nullopt;
     }
     PictureOrFault picture = read_picture(file.string());

@@ -39,14 +39,23 @@ void note(j_common_ptr jpeg, int level) {
     if (level < 0 && (code == JWRN_JPEG_EOF || code == JWRN_HIT_MARKER)) handler_of(jpeg).incomplete = true;
 }
 
+// A progressive picture comes in scans, about ten of them, and each goes through all of it again.
+constexpr int most_scans = 100;
+
+void leave_at_too_many_scans(j_common_ptr jpeg) {
+    if (reinterpret_cast<j_decompress_ptr>(jpeg)->input_scan_number > most_scans) leave(jpeg);
+}
+
 class Decoder {
   public:
     explicit Decoder(std::string_view bytes) {
         jpeg_.err = jpeg_std_error(&errors_.functions);
         errors_.functions.error_exit = leave;
         errors_.functions.emit_message = note;
+        progress_.progress_monitor = leave_at_too_many_scans;
         opened_ = attempt([&] {
             jpeg_create_decompress(&jpeg_);
+            jpeg_.progress = &progress_;
             jpeg_mem_src(&jpeg_, reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
             for (const int kind : {JPEG_APP0 + 1, JPEG_APP0 + 2}) // Exif, and ICC profiles
                 jpeg_save_markers(&jpeg_, kind, 0xffff);
@@ -59,6 +68,16 @@ class Decoder {
 
     [[nodiscard]] bool opened() const { return opened_; }
     [[nodiscard]] const jpeg_decompress_struct& header() const { return jpeg_; }
+
+    // What a picture of several scans takes to unpack, for all of it is kept until the last of them.
+    [[nodiscard]] std::size_t bytes_kept() {
+        if (!jpeg_has_multiple_scans(&jpeg_)) return 0;
+        std::size_t blocks = 0;
+        for (const jpeg_component_info& part :
+             std::span(jpeg_.comp_info, static_cast<std::size_t>(jpeg_.num_components)))
+            blocks += std::size_t{part.width_in_blocks} * part.height_in_blocks;
+        return blocks * sizeof(JBLOCK);
+    }
 
     // The first `rows`, in pixels `coarser` times as large as the stored ones. False where data are missing.
     bool unpack(unsigned coarser, int rows, const std::function<void(std::span<const unsigned char>)>& row) {
@@ -95,6 +114,7 @@ class Decoder {
     }
 
     ErrorHandler errors_;
+    jpeg_progress_mgr progress_{};
     jpeg_decompress_struct jpeg_{};
     bool opened_ = false;
 };
@@ -153,6 +173,9 @@ bool is_jpeg(std::string_view bytes) {
     return bytes.starts_with("\xff\xd8\xff");
 }
 
+// Enough for 40 megapixels, or for 80 with their colours at half the resolution, as most are.
+constexpr std::size_t most_bytes_kept = 250'000'000;
+
 PictureOrFault read_jpeg(std::string_view bytes) {
     Decoder decoder{bytes};
     if (!decoder.opened()) return broken();
@@ -166,6 +189,10 @@ PictureOrFault read_jpeg(std::string_view bytes) {
                         orientation_in(header),
                         1};
     if (!is_sound(picture.stored)) return too_large(picture.stored);
+    if (decoder.bytes_kept() > most_bytes_kept) {
+        return PictureFault{"is a progressive JPEG, and too large to be unpacked all at once",
+                            "save it again without “progressive”, or a smaller copy of it"};
+    }
     if (!decoder.unpack(8, most_pixels, [](auto) {})) return broken();
     picture.shape = static_cast<double>(seen(picture).across) / seen(picture).down;
     return picture;

@@ -2,6 +2,7 @@
 
 #include "base/number.h"
 #include "base/words.h"
+#include "pictures/svg_work.h"
 
 #include <algorithm>
 #include <array>
@@ -144,6 +145,10 @@ class SvgCheck {
             return PictureFault{"is broken: it is not sound XML from line " + std::to_string(line()) + " on",
                                 "save it again as a plain SVG"};
         }
+        if (work_.is_endless()) {
+            return PictureFault{"draws its parts over and over, more often than any drawing needs",
+                                "simplify it in your drawing program, or save it as PNG"};
+        }
         if (!shape_) {
             return PictureFault{"does not say how wide and how high it is",
                                 "save it again with a page size: it needs width and height, or a viewBox"};
@@ -164,22 +169,38 @@ class SvgCheck {
         const int kind = xmlTextReaderNodeType(reader_.get());
         const std::string_view name = text_of(xmlTextReaderConstLocalName(reader_.get()));
         if (kind == XML_READER_TYPE_PROCESSING_INSTRUCTION && name == "xml-stylesheet") return outside();
-        if (kind == XML_READER_TYPE_END_ELEMENT) in_style_ = false;
+        if (kind == XML_READER_TYPE_ENTITY_REFERENCE) {
+            return PictureFault{"has an abbreviation in it, which may stand for anything", "save it as a plain SVG"};
+        }
+        if (kind == XML_READER_TYPE_END_ELEMENT) return end_element();
         if (kind == XML_READER_TYPE_TEXT || kind == XML_READER_TYPE_CDATA) {
-            const bool stray = in_style_ && reaches_outside(text_of(xmlTextReaderConstValue(reader_.get())));
-            return stray ? std::optional{outside()} : std::nullopt;
+            if (in_style_) style_ += text_of(xmlTextReaderConstValue(reader_.get()));
+            return std::nullopt;
         }
         return kind == XML_READER_TYPE_ELEMENT ? look_at_element(name) : std::nullopt;
+    }
+
+    std::optional<PictureFault> end_element() {
+        work_.close();
+        if (!in_style_) return std::nullopt;
+        in_style_ = false;
+        work_.rules(style_);
+        return reaches_outside(std::exchange(style_, {})) ? std::optional{outside()} : std::nullopt;
     }
 
     // Drawing programs keep notes of their own in other namespaces; nobody draws those.
     std::optional<PictureFault> look_at_element(std::string_view name) {
         const std::string_view space = text_of(xmlTextReaderConstNamespaceUri(reader_.get()));
         const std::string element{name};
-        if (!space.empty() && space != svg_namespace) return std::nullopt;
-        in_style_ = element == "style" && xmlTextReaderIsEmptyElement(reader_.get()) == 0;
-        if (auto fault = fault_of(element)) return fault;
+        const bool is_empty = xmlTextReaderIsEmptyElement(reader_.get()) == 1;
         const Attributes attributes = attributes_of(reader_.get());
+        work_.open(element);
+        for (const auto& [attribute, value] : attributes)
+            work_.attribute(attribute, value);
+        if (is_empty) work_.close();
+        if (!space.empty() && space != svg_namespace) return std::nullopt;
+        in_style_ = element == "style" && !is_empty;
+        if (auto fault = fault_of(element)) return fault;
         for (const auto& [attribute, value] : attributes) {
             if (reaches_outside(element, attribute, value)) return outside();
         }
@@ -189,6 +210,8 @@ class SvgCheck {
 
     XmlReader reader_;
     bool in_style_ = false;
+    std::string style_; // of the style sheet that is being read
+    SvgWork work_;
     std::optional<double> shape_;
 };
 

@@ -47,13 +47,13 @@ void report(const PhotoFault& fault, const PhotoColour& photo, Diagnostics& diag
 }
 
 // A colour that cannot be read is as one that is not recorded, once it has been complained of.
-void read_colours(const std::vector<Colour*>& colours, const std::filesystem::path& folder, Diagnostics& diagnostics) {
+void read_colours(const std::vector<Colour*>& colours, const Reach& reach, Diagnostics& diagnostics) {
     const auto photo_of = [](Colour* colour) -> PhotoColour& { return std::get<PhotoColour>((*colour)->value); };
     std::optional<PictureFile> picture;
     std::vector<PhotoQuestion> questions;
     for (Colour* colour : colours) {
         const auto& name = photo_of(colour).photo.name;
-        if (questions.empty() || !picture) picture = find_picture(name.value, folder, name.spot, diagnostics);
+        if (questions.empty() || !picture) picture = find_picture(name.value, reach, name.spot, diagnostics);
         questions.push_back(photo_of(colour).question);
     }
     const auto answers = picture ? read_photograph(*picture, questions) : std::vector<PhotoAnswer>{};
@@ -71,9 +71,9 @@ void read_colours(const std::vector<Colour*>& colours, const std::filesystem::pa
 
 } // namespace
 
-void read_pictures(Records& records, const std::filesystem::path& folder, Diagnostics& diagnostics) {
+void read_pictures(Records& records, const Reach& reach, Diagnostics& diagnostics) {
     const auto read = [&](std::optional<RecordedPicture>& picture) {
-        if (picture) picture->file = find_picture(picture->name.value, folder, picture->name.spot, diagnostics);
+        if (picture) picture->file = find_picture(picture->name.value, reach, picture->name.spot, diagnostics);
     };
     read(records.studio.logo);
     for (Lot& lot : records.lots)
@@ -83,7 +83,7 @@ void read_pictures(Records& records, const std::filesystem::path& folder, Diagno
             read(swatch.picture);
     }
     for (const auto& [name, colours] : photographed(records))
-        read_colours(colours, folder, diagnostics);
+        read_colours(colours, reach, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -62,7 +62,7 @@ std::optional<Printer> read_printer(const Node& node, Diagnostics& diagnostics) 
     printer.back = optional_field(fields, "back", read_creases);
     printer.lines = optional_field(fields, "lines", read_line_lengths);
     fields.refuse_the_rest();
-    if (diagnostics.errors() > errors_before) return std::nullopt;
+    if (!name || !paper || !front || diagnostics.errors() > errors_before) return std::nullopt;
     printer.name = *name;
     printer.paper = *paper;
     printer.front = *front;

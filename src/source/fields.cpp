@@ -56,7 +56,7 @@ void Fields::refuse_the_rest() {
     if (node_->kind != Node::Kind::map) complain_of_shape();
     for (const Entry& entry : node_->entries) {
         if (is_asked_for(entry.key)) continue;
-        const auto meant = nearest(entry.key, asked_);
+        const auto meant = diagnostics_->is_full() ? std::nullopt : nearest(entry.key, asked_);
         diagnostics_->error(entry.key_spot, in_quotes(entry.key) + " is not a key of the " + what_,
                             meant ? "did you mean " + in_quotes(*meant) + "?"
                                   : "known here: " + joined(asked_, ", ")); // all: the one she means is among them

@@ -54,7 +54,9 @@ std::shared_ptr<const SourceFile> read_file(const std::filesystem::path& path, c
     std::error_code error;
     const std::filesystem::file_status status = std::filesystem::status(path, error);
     if (!std::filesystem::exists(status)) {
-        diagnostics.error(whole_file(name), "there is no such file", "check its name and folder");
+        const bool is_link = std::filesystem::is_symlink(path, error);
+        diagnostics.error(whole_file(name), is_link ? "this is a link that leads nowhere" : "there is no such file",
+                          is_link ? "put the file itself here, or take the link away" : "check its name and folder");
         return nullptr;
     }
     if (!std::filesystem::is_regular_file(status)) { // a pipe would be waited for without end
@@ -82,6 +84,7 @@ std::shared_ptr<const SourceFile> read_file(const std::filesystem::path& path, c
         diagnostics.error(whole_file(name), "the file cannot be read: " + std::generic_category().message(errno), "");
         return nullptr;
     }
+    source->text.shrink_to_fit(); // there may be thousands of small ones
     if (source->text.size() > limit) {
         diagnostics.error(whole_file(name), "the file is larger than " + std::to_string(limit >> 20U) + " MiB",
                           "records are small texts: split it, or take out what does not belong");

@@ -1061,7 +1061,10 @@ class DataFolder(Commands):
         self.picture_studio(", logo: ../moor.jpg")
         said = self.expect(PROBLEMS, "check", "studio").stderr
         self.assertIn("records.yaml:2:58: error: the picture must lie in the folder of this file\n", said)
-        self.assertIn("  help: copy it there and write its name alone\n", said)
+        self.assertIn("  help: copy it there and write its name alone, or allow its folder with --also-read FOLDER\n", said)
+        (self.here / "moor.jpg").write_text("<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 1 1'/>")
+        self.expect(ALL_WELL, "check", "studio", "--also-read", ".")
+        self.expect(ALL_WELL, "render", "small", "studio", "-o", "out.pdf", "--also-read", ".")
 
     def test_a_layout_that_places_what_is_no_picture(self):
         for placed, complaint, help_line in (

@@ -1,16 +1,20 @@
-// Records: read, and where they are sound, every fact and every warning of them.
+// Records: read, with the example studio's pictures beside them, and where they are sound, every fact and every warning
+// of them.
 #include "cli/fact_list.h"
 #include "english.h"
 #include "facts/checks.h"
 #include "facts/lot_differences.h"
 #include "input.h"
+#include "project_folder.h"
+#include "records/read_pictures.h"
 #include "records/read_records.h"
 
 using namespace dyeleaf;
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     Diagnostics diagnostics;
-    const Records records = read_records({as_file(data, size)}, diagnostics);
+    Records records = read_records({as_file(data, size)}, diagnostics);
+    read_pictures(records, project_folder() / "examples" / "studio", diagnostics);
     if (diagnostics.errors() == 0) {
         const Date today{2026, 11, 9};
         check_facts(records, today, diagnostics);

@@ -10,6 +10,8 @@ TEST_CASE("controls are found and shown", "[base]") {
     CHECK(find_control(std::string_view{"a\0b", 3})->at == 1);
     CHECK_FALSE(find_control("a\x7f")->turns_text);
     CHECK(with_controls_shown("a\x1b[31mb\u0085c\uFEFFd") == "a.[31mb.c.d");
+    CHECK(with_controls_shown("a\tb\r\nc\xff\x9b\xe2\x82") == "a b..c....");
+    CHECK(with_controls_shown("Møss – 麻 \"<&>") == "Møss – 麻 \"<&>");
 }
 
 // Every character with the property Bidi_Control of the Unicode Character Database, and neighbours without it.

@@ -29,15 +29,27 @@ std::string complaint(const Words& words) {
 
 TEST_CASE("each command takes its folder", "[cli]") {
     CHECK(std::get<NewFolder>(std::get<Command>(read({"new", "a"}))).folder == "a");
-    CHECK(std::get<CheckFolder>(std::get<Command>(read({"check", "a"}))).folder == "a");
-    CHECK(std::get<ListFolder>(std::get<Command>(read({"list", "a b"}))).folder == "a b");
+    CHECK(std::get<CheckFolder>(std::get<Command>(read({"check", "a"}))).folder.home == "a");
+    CHECK(std::get<ListFolder>(std::get<Command>(read({"list", "a b"}))).folder.home == "a b");
     CHECK_FALSE(std::get<ShowLayouts>(std::get<Command>(read({"layouts"}))).folder);
-    CHECK(std::get<ShowStocks>(std::get<Command>(read({"stocks", "a"}))).folder == "a");
+    CHECK(std::get<ShowStocks>(std::get<Command>(read({"stocks", "a"}))).folder->home == "a");
+}
+
+TEST_CASE("every command that reads a studio can be let into other folders", "[cli]") {
+    const auto check = read({"check", "a", "--also-read", "photos", "--also-read", "more photos"});
+    const std::vector<std::filesystem::path> both = {"photos", "more photos"};
+    CHECK(std::get<CheckFolder>(std::get<Command>(check)).folder.also == both);
+    const auto render = read({"render", "dye-card", "a", "-o", "b.pdf", "--also-read", "photos"});
+    CHECK(std::get<Render>(std::get<Command>(render)).folder.also.size() == 1);
+    CHECK(std::get<ShowLayouts>(std::get<Command>(read({"layouts", "--also-read", "photos", "a"}))).folder->home ==
+          "a");
+    CHECK_THAT(complaint({"new", "a", "--also-read", "photos"}), Catch::Contains("no option “--also-read”"));
+    CHECK_THAT(complaint({"check", "a", "--also-read"}), Catch::Contains("needs something after it"));
 }
 
 TEST_CASE("check and lot take a day for today", "[cli]") {
     const auto lot = std::get<NextLot>(std::get<Command>(read({"lot", "a", "--date", "2026-11-02"})));
-    CHECK(lot.folder == "a");
+    CHECK(lot.folder.home == "a");
     CHECK(lot.date == Date{2026, 11, 2});
     CHECK_FALSE(std::get<NextLot>(std::get<Command>(read({"lot", "a"}))).date);
     CHECK(std::get<CheckFolder>(std::get<Command>(read({"check", "a", "--date", "2026-11-02"}))).date);
@@ -48,7 +60,7 @@ TEST_CASE("check and lot take a day for today", "[cli]") {
 
 TEST_CASE("facts takes a folder and an id", "[cli]") {
     const auto facts = std::get<ShowFacts>(std::get<Command>(read({"facts", "a", "26-117:3", "--date", "2026-11-02"})));
-    CHECK(facts.folder == "a");
+    CHECK(facts.folder.home == "a");
     CHECK(facts.id == "26-117:3");
     CHECK(facts.date == Date{2026, 11, 2});
     CHECK(complaint({"facts", "a"}) ==
@@ -60,7 +72,7 @@ TEST_CASE("facts takes a folder and an id", "[cli]") {
 TEST_CASE("render has defaults", "[cli]") {
     const Render render = read_render({});
     CHECK(render.layout == "hang-tag");
-    CHECK(render.folder == "my-studio");
+    CHECK(render.folder.home == "my-studio");
     CHECK(render.output == "tags.pdf");
     CHECK(render.format == Format::pdf);
     CHECK(render.only.empty());
@@ -144,7 +156,7 @@ TEST_CASE("proof takes what render takes, and no file to write", "[cli]") {
     const auto proof = std::get<ShowProof>(
         std::get<Command>(read({"proof", "hang-tag", "my-studio", "--used", "2", "--piles", "--changed", "--mono"})));
     CHECK(proof.sheets.layout == "hang-tag");
-    CHECK(proof.sheets.folder == "my-studio");
+    CHECK(proof.sheets.folder.home == "my-studio");
     CHECK(proof.sheets.used == std::set<int>{2});
     CHECK(proof.sheets.piles);
     CHECK(proof.sheets.changed);

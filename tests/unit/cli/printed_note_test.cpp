@@ -49,3 +49,20 @@ TEST_CASE("a line that is no note is warned of and counts for nothing", "[cli]")
     CHECK(diagnostics.sorted()[1].spot.line == 5);
     std::filesystem::remove_all(folder);
 }
+
+TEST_CASE("a file of that name with other things in it is not taken for a note", "[cli]") {
+    for (const auto* text : {"Sloe: printed on Monday\n", "dye-card\tsloe\n"}) {
+        const auto folder = folder_with(text);
+        Diagnostics diagnostics;
+        CHECK(read_note(folder, diagnostics).empty());
+        REQUIRE(diagnostics.errors() == 1);
+        CHECK(diagnostics.sorted()[0].help == "give the file another name");
+        std::filesystem::remove_all(folder);
+    }
+    const auto folder = folder_with(write_note({}) + "half a li");
+    Diagnostics diagnostics;
+    CHECK(read_note(folder, diagnostics).empty());
+    CHECK(diagnostics.errors() == 0);
+    CHECK(diagnostics.warnings() == 1);
+    std::filesystem::remove_all(folder);
+}

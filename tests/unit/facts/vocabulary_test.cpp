@@ -15,9 +15,9 @@ namespace {
 
 const Printing printing{{english()}, nullptr, {2026, 11, 30}};
 
-std::vector<Item> items(const Records& records, ItemKind kind, std::optional<Grouping> grouping = std::nullopt) {
+Items items(const Records& records, ItemKind kind, std::optional<Grouping> grouping = std::nullopt) {
     Diagnostics diagnostics;
-    std::vector<Item> result = make_items(records, kind, grouping, {}, printing, diagnostics);
+    Items result = make_items(records, kind, grouping, {}, printing, diagnostics);
     CHECK(diagnostics.errors() == 0);
     return result;
 }

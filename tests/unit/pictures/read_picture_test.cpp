@@ -194,13 +194,46 @@ TEST_CASE("a picture that is not there is reported with the nearest one", "[pict
                                    "put the picture there: a JPEG, PNG or SVG file");
     std::ofstream{folder / "moor.jpg", std::ios::binary} << quarters("jpg");
     CHECK(complaint("more.jpg") == "there is no picture called “more.jpg” beside this file | did you mean “moor.jpg”?");
-    CHECK(complaint("../moor.jpg") ==
-          "the picture must lie in the folder of this file | copy it there and write its name alone");
-    CHECK(complaint("/moor.jpg") ==
-          "the picture must lie in the folder of this file | copy it there and write its name alone");
+    for (const auto* outside : {"../moor.jpg", "/moor.jpg", "..\\moor.jpg", "a/../../moor.jpg"}) {
+        CHECK(complaint(outside) ==
+              "the picture must lie in the folder of this file | copy it there and write its name "
+              "alone, or allow its folder with --also-read FOLDER");
+    }
     Diagnostics diagnostics;
     CHECK(find_picture("moor.jpg", folder, {}, diagnostics));
     CHECK(diagnostics.errors() == 0);
+}
+
+TEST_CASE("a picture may lie in another folder that is allowed", "[pictures]") {
+    const auto here = std::filesystem::temp_directory_path() / "dyeleaf-test-reach";
+    std::filesystem::remove_all(here);
+    for (const auto* name : {"studio", "photos", "photos-of-others"}) {
+        std::filesystem::create_directories(here / name);
+        std::ofstream{here / name / "moor.jpg", std::ios::binary} << quarters("jpg");
+    }
+    std::filesystem::create_symlink("../photos/moor.jpg", here / "studio" / "link.jpg");
+    std::filesystem::create_symlink("../photos-of-others/moor.jpg", here / "photos" / "elsewhere.jpg");
+    std::filesystem::create_symlink("photos", here / "album");
+    const auto complaint = [&](const std::string& name, const std::vector<std::filesystem::path>& also) {
+        Diagnostics diagnostics;
+        const auto found = find_picture(name, {here / "studio", also}, {}, diagnostics);
+        CHECK(found.has_value() == (diagnostics.errors() == 0));
+        return found ? "found" : diagnostics.sorted().front().message;
+    };
+    const auto photos = here / "photos";
+    for (const auto& name :
+         {std::string{"../photos/moor.jpg"}, (photos / "moor.jpg").string(), std::string{"link.jpg"}}) {
+        CHECK(complaint(name, {photos}) == "found");
+        CHECK(complaint(name, {here / "nowhere", here / "album"}) == "found");
+        CHECK(complaint(name, {here / "photos-of-others"}) != "found");
+        CHECK(complaint(name, {}) != "found");
+    }
+    CHECK(complaint("moor.jpg", {photos}) == "found");
+    const std::string outside = "the picture must lie in the folder of this file";
+    CHECK(complaint("../photos-of-others/moor.jpg", {photos}) == outside);
+    CHECK(complaint("../photos/../photos-of-others/moor.jpg", {photos}) == outside);
+    CHECK(complaint("../photos/elsewhere.jpg", {photos}) == outside);
+    CHECK(complaint("../photos/gone.jpg", {photos}) == "there is no picture called “../photos/gone.jpg”");
 }
 
 TEST_CASE("names of pictures are told from names of facts", "[pictures]") {
