@@ -46,6 +46,11 @@ def run(*command, check=True):
     return result
 
 
+def most_memory(mib):
+    """A limit to set in a shell. Sanitizers lay claim to more addresses than there is memory: theirs is none."""
+    return ":" if "DYELEAF_SANITIZED" in os.environ else f"ulimit -v {mib * 1000}"
+
+
 def oriented(jpeg, orientation):
     """With an Exif block of one entry (Exif 2.32, 4.6.2), in big-endian order."""
     entry = struct.pack(">HHHIHHI", 1, 0x0112, 3, 1, orientation, 0, 0)
@@ -189,7 +194,7 @@ class Pictures(unittest.TestCase):
         # 10 000 x 10 000 pixels are 400 MB unpacked; passed on as they are, they need not be.
         photo = self.here / "studio" / "photo.jpg"
         run("convert", "-size", "10000x10000", "xc:#7a5c8a", photo)
-        peak = run("bash", "-c", 'ulimit -v 2000000; exec "$@"', "-", PROGRAM, "render", "portrait",
+        peak = run("bash", "-c", f'{most_memory(2000)}; exec "$@"', "-", PROGRAM, "render", "portrait",
                    self.here / "studio", "-o", self.here / "large.pdf", "--only", "26-117:1")
         self.assertEqual("", peak.stderr)
         self.assertLess((self.here / "large.pdf").stat().st_size, photo.stat().st_size + 60_000)
@@ -360,7 +365,7 @@ class ColoursFromPhotographs(unittest.TestCase):
         run("convert", "-size", "4032x3024", "plasma:#a05030-#b06040", "-fill", "#777777", "-draw", "rectangle 2016,0 4032,3024",
             "-strip", "-quality", "92", self.photo)
         self.records()
-        peak = run("bash", "-c", 'ulimit -v 400000; time -p "$@"', "-", PROGRAM, "check", self.studio)
+        peak = run("bash", "-c", f'{most_memory(400)}; time -p "$@"', "-", PROGRAM, "check", self.studio)
         seconds = float(re.search(r"user (\S+)", peak.stderr).group(1))
         self.assertLess(seconds, 4)  # well under one where the program is built to be used
 
