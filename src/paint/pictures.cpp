@@ -15,19 +15,20 @@ namespace dyeleaf {
 
 namespace {
 
-[[noreturn]] void refuse(const std::string& file, const std::string& why) {
+[[noreturn]] void refuse_picture(const std::string& file, const std::string& why) {
     throw PaintError("the picture " + in_quotes(file) + " " + why);
 }
 
 std::string bytes_of(const std::string& file) {
     auto bytes = file_bytes(file);
-    if (!bytes) refuse(file, "cannot be opened");
+    if (!bytes) refuse_picture(file, "cannot be opened");
     return std::move(*bytes);
 }
 
 CairoSurface blank(const PictureFile& picture) {
     CairoSurface surface{cairo_image_surface_create(CAIRO_FORMAT_RGB24, picture.stored.across, picture.stored.down)};
-    if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) refuse(picture.file, "is too large to be held");
+    if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS)
+        refuse_picture(picture.file, "is too large to be held");
     return surface;
 }
 
@@ -47,14 +48,14 @@ CairoSurface unpacked_jpeg(const PictureFile& picture) {
         place += stride;
     });
     cairo_surface_mark_dirty(surface.get());
-    if (!whole) refuse(picture.file, "is broken: it cannot be read to its end");
+    if (!whole) refuse_picture(picture.file, "is broken: it cannot be read to its end");
     return surface;
 }
 
 CairoSurface png(const PictureFile& picture) {
     CairoSurface surface{cairo_image_surface_create_from_png(picture.file.c_str())};
     if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS)
-        refuse(picture.file, "is broken: it cannot be read to its end");
+        refuse_picture(picture.file, "is broken: it cannot be read to its end");
     return surface;
 }
 
