@@ -36,10 +36,14 @@ namespace {
 std::optional<std::string> longer_form(const std::string& word, const std::vector<std::string>& known) {
     constexpr std::size_t shortest = 3;
     std::optional<std::string> found;
+    if (word.size() < shortest) return std::nullopt;
     for (const std::string& candidate : known) {
-        if (word.size() < shortest || candidate.size() < word.size()) continue;
-        const std::string text = lower_case(candidate);
-        if (!text.starts_with(word) && !text.ends_with(" " + word)) continue;
+        if (candidate.size() <= word.size()) continue;
+        const std::string_view text = candidate;
+        const std::size_t rest = text.size() - word.size();
+        const bool starts = same_but_for_case(text.substr(0, word.size()), word);
+        const bool ends = text[rest - 1] == ' ' && same_but_for_case(text.substr(rest), word);
+        if (!starts && !ends) continue;
         if (found) return std::nullopt;
         found = candidate;
     }

@@ -227,7 +227,7 @@ class ListWriter {
     bool in_form_ = false;
 };
 
-int write_list(const std::string& layout, const std::string& folder, const std::string& data, const std::string& date,
+int write_list(const std::string& layout, const Reach& folder, const std::string& data, const std::string& date,
                const std::string& file) {
     Diagnostics diagnostics;
     Render request{layout, folder, file, Format::pdf, {}};
@@ -276,7 +276,7 @@ int main(int count, char** words) {
         return 2;
     }
     try {
-        return write_list(words[1], words[2], words[3], words[4], words[5]);
+        return write_list(words[1], std::filesystem::path{words[2]}, words[3], words[4], words[5]);
     } catch (const std::exception& error) {
         std::cerr << error.what() << "\n";
         return 1;

@@ -475,7 +475,7 @@ TEST_CASE("facts of yarn for sale", "[facts]") {
     CHECK(text(third, "base.care.proposed") ==
           "Hand\u00a0wash\u00a0· Do\u00a0not\u00a0bleach\u00a0· Do\u00a0not\u00a0tumble\u00a0dry\u00a0· Dry\u00a0flat"
           "\u00a0· Iron\u00a0low");
-    const Facts bare = skeins.back().facts;
+    const Facts bare = skeins[skeins.size() - 1].facts;
     CHECK(text(bare, "lot.crock_note") == "(none)");
     CHECK(text(bare, "lot.rinse_note") == "(none)");
     CHECK(text(bare, "price.blank") == "Price");
