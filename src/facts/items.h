@@ -56,6 +56,7 @@ class Items {
     [[nodiscard]] bool empty() const { return count_ == 0; }
     [[nodiscard]] Item operator[](std::size_t index) const { return make_(index); }
     [[nodiscard]] Item front() const { return make_(0); }
+    [[nodiscard]] Item back() const { return make_(count_ - 1); }
     // Those with these numbers, in this order.
     [[nodiscard]] Items only(std::vector<std::size_t> numbers) const {
         const std::size_t count = numbers.size();

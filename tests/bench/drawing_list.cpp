@@ -230,9 +230,10 @@ class ListWriter {
 int write_list(const std::string& layout, const Reach& folder, const std::string& data, const std::string& date,
                const std::string& file) {
     Diagnostics diagnostics;
-    Render request{layout, folder, file, Format::pdf, {}};
+    const Reach reach{folder};
+    Render request{layout, reach, file, Format::pdf, {}};
     const auto today = parse_iso_date(date);
-    const auto job = prepare(request, {data, folder}, today.value(), diagnostics);
+    const auto job = prepare(request, Library{data, reach}, today.value(), diagnostics);
     if (!job) {
         for (const Diagnostic& diagnostic : diagnostics.sorted())
             std::cerr << diagnostic.message << "\n";
