@@ -74,7 +74,7 @@ Look look_at(const std::string& bytes) noexcept {
 }
 
 // By a process of its own, which is stopped after half a second's work: some thousand lines that cross one another
-// would take hours.
+// would take hours. What it may wait for, such as a lock of a thread that is not there, ends it after ten.
 Look look_from_afar(const std::string& bytes) {
     (void)renderer(); // or every such process would load it again
     const pid_t child = ::fork();
@@ -83,12 +83,15 @@ Look look_from_afar(const std::string& bytes) {
         constexpr itimerval half_a_second{{0, 0}, {0, 500'000}};
         ::signal(SIGPROF, SIG_DFL);
         ::setitimer(ITIMER_PROF, &half_a_second, nullptr);
+        ::signal(SIGALRM, SIG_DFL);
+        ::alarm(10);
         ::_exit(static_cast<int>(look_at(bytes)));
     }
     int status = 0;
     while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
     }
-    if (WIFSIGNALED(status)) return WTERMSIG(status) == SIGPROF ? Look::endless : Look::broken;
+    if (WIFSIGNALED(status))
+        return WTERMSIG(status) == SIGPROF || WTERMSIG(status) == SIGALRM ? Look::endless : Look::broken;
     return static_cast<Look>(WEXITSTATUS(status));
 }
 
