@@ -33,7 +33,8 @@ FactRow count_row(std::string name, std::string meaning, std::string_view phrase
                   std::string unit, std::string how, std::string source) {
     using Row = Rows<BaseView>;
     return Row::text(std::move(name), std::move(meaning),
-                     [phrase, count](const BaseView& view, const Manner& m) {
+                     [phrase, count](const BaseView& view, const Manner& m) -> Text {
+                         if (!has_size(view)) return std::nullopt;
                          const auto& [mass, length] = view.base->skein;
                          return yarn_count_words(m.language, phrase, yarn_counts(mass.value, length.value).*count);
                      },
