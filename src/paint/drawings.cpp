@@ -6,6 +6,7 @@
 #include "pictures/file_bytes.h"
 
 #include <signal.h>
+#include <sys/resource.h>
 #include <sys/time.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -74,7 +75,8 @@ Look look_at(const std::string& bytes) noexcept {
 }
 
 // By a process of its own, which is stopped after half a second's work: some thousand lines that cross one another
-// would take hours. What it may wait for, such as a lock of a thread that is not there, ends it after ten.
+// would take hours. Where that one did not get to work, but waited for what the threads of this one hold, or could not
+// be begun, this one looks.
 Look look_from_afar(const std::string& bytes) {
     (void)renderer(); // or every such process would load it again
     const pid_t child = ::fork();
@@ -82,17 +84,20 @@ Look look_from_afar(const std::string& bytes) {
     if (child == 0) {
         constexpr itimerval half_a_second{{0, 0}, {0, 500'000}};
         ::signal(SIGPROF, SIG_DFL);
-        ::setitimer(ITIMER_PROF, &half_a_second, nullptr);
         ::signal(SIGALRM, SIG_DFL);
-        ::alarm(10);
+        ::setitimer(ITIMER_PROF, &half_a_second, nullptr);
+        ::alarm(5);
         ::_exit(static_cast<int>(look_at(bytes)));
     }
     int status = 0;
-    while (::waitpid(child, &status, 0) < 0 && errno == EINTR) {
+    rusage used{};
+    while (::wait4(child, &status, 0, &used) < 0 && errno == EINTR) {
     }
-    if (WIFSIGNALED(status))
-        return WTERMSIG(status) == SIGPROF || WTERMSIG(status) == SIGALRM ? Look::endless : Look::broken;
-    return static_cast<Look>(WEXITSTATUS(status));
+    if (WIFEXITED(status)) return static_cast<Look>(WEXITSTATUS(status));
+    if (WTERMSIG(status) == SIGPROF) return Look::endless;
+    const bool waited = WTERMSIG(status) == SIGALRM && used.ru_utime.tv_sec == 0 && used.ru_utime.tv_usec < 100'000;
+    if (waited) return look_at(bytes);
+    return WTERMSIG(status) == SIGALRM ? Look::endless : Look::broken;
 }
 
 } // namespace
@@ -104,17 +109,23 @@ void DrawingDeleter::operator()(RsvgHandle* drawing) const {
 RsvgHandle* Drawings::drawing(const std::string& file) {
     auto& known = drawings_[file];
     if (known) return known.get();
-    const auto bytes = file_bytes(file);
-    switch (bytes ? look_from_afar(*bytes) : Look::broken) {
-    case Look::sound: known.reset(load(*bytes)); break;
-    case Look::endless: refuse(file, "takes too long to draw: simplify it in your drawing program, or save it as PNG");
-    case Look::broken: break;
-    }
+    if (const auto bytes = file_bytes(file)) known.reset(load(*bytes));
     if (!known) refuse(file, cannot_be_drawn);
     return known.get();
 }
 
+void Drawings::look(const std::string& file) {
+    if (!looked_at_.insert(file).second) return;
+    const auto bytes = file_bytes(file);
+    switch (bytes ? look_from_afar(*bytes) : Look::broken) {
+    case Look::sound: return;
+    case Look::endless: refuse(file, "takes too long to draw: simplify it in your drawing program, or save it as PNG");
+    case Look::broken: refuse(file, cannot_be_drawn);
+    }
+}
+
 void Drawings::draw(cairo_t* context, const std::string& file, double width, double height) {
+    look(file);
     const RsvgRectangle place{0, 0, width, height};
     if (renderer().render(drawing(file), context, &place, nullptr) == FALSE) refuse(file, cannot_be_drawn);
 }

@@ -5,6 +5,7 @@
 
 #include <map>
 #include <memory>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -30,8 +31,11 @@ class Drawings {
 
   private:
     RsvgHandle* drawing(const std::string& file);
+    // Whether it can be drawn in reasonable time; once for each file.
+    void look(const std::string& file);
 
     std::map<std::string, std::unique_ptr<RsvgHandle, DrawingDeleter>> drawings_;
+    std::set<std::string> looked_at_;
     std::map<std::string, bool> coloured_;
     std::map<std::pair<std::string, int>, CairoSurface> greys_; // by how many pixels high
 };
