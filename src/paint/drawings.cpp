@@ -83,9 +83,9 @@ Look look_from_afar(const std::string& bytes) {
     if (child < 0) return look_at(bytes);
     if (child == 0) {
         constexpr itimerval half_a_second{{0, 0}, {0, 500'000}};
-        ::signal(SIGPROF, SIG_DFL);
+        ::signal(SIGVTALRM, SIG_DFL);
         ::signal(SIGALRM, SIG_DFL);
-        ::setitimer(ITIMER_PROF, &half_a_second, nullptr);
+        ::setitimer(ITIMER_VIRTUAL, &half_a_second, nullptr);
         ::alarm(5);
         ::_exit(static_cast<int>(look_at(bytes)));
     }
@@ -94,7 +94,7 @@ Look look_from_afar(const std::string& bytes) {
     while (::wait4(child, &status, 0, &used) < 0 && errno == EINTR) {
     }
     if (WIFEXITED(status)) return static_cast<Look>(WEXITSTATUS(status));
-    if (WTERMSIG(status) == SIGPROF) return Look::endless;
+    if (WTERMSIG(status) == SIGVTALRM) return Look::endless;
     const bool waited = WTERMSIG(status) == SIGALRM && used.ru_utime.tv_sec == 0 && used.ru_utime.tv_usec < 100'000;
     if (waited) return look_at(bytes);
     return WTERMSIG(status) == SIGALRM ? Look::endless : Look::broken;
