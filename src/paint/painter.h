@@ -1,4 +1,4 @@
-// Draws display lists with Cairo: the only room that includes its headers, and the only place where millimetres become
+// Draws display lists with Cairo: the only room that includes its headers; here and in pdf alone millimetres become
 // points or pixels. Every Cairo status is checked; a failing one is thrown as PaintError.
 #pragma once
 
