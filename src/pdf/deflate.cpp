@@ -36,7 +36,7 @@ void Deflater::end(std::string& packed) {
 }
 
 void Deflater::run(std::string_view bytes, int flush, std::string& packed) {
-    constexpr std::size_t piece = 8 * 1024;
+    constexpr std::size_t piece = 8'192;
     z_stream& stream = *stream_;
     // zlib reads its input through a pointer that is not const.
     stream.next_in = reinterpret_cast<Bytef*>(const_cast<char*>(bytes.data()));

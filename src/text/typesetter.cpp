@@ -131,7 +131,7 @@ struct Typesetter::Engine {
 
     Result set(const std::string& text, const Font& font, std::optional<double> width, bool balanced) {
         // Most texts fit, and one that fits is the same at every width.
-        const Result whole = kept_or_made({text, font, std::nullopt, false}, [&] { return unbroken(text, font); });
+        Result whole = kept_or_made({text, font, std::nullopt, false}, [&] { return unbroken(text, font); });
         if (!width || fits_in(whole->width, *width)) return whole;
         return kept_or_made({text, font, width, balanced},
                             [&] { return broken(text, *whole, font, *width, balanced); });
