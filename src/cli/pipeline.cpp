@@ -40,8 +40,9 @@ class Press {
     // `describe` tells of a page whose tagged parts it is given.
     void page(const DisplayList& list, const std::function<PdfPage(TaggedPage)>& describe) {
         if (pdf_) return pdf_->page(list, describe);
-        files_.emplace_back(numbered(files_.size() + 1))
-            .write(request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list));
+        PendingFile& file = files_.emplace_back(numbered(files_.size() + 1));
+        file.write(request_.format == Format::png ? paint_png(list, request_.dpi) : paint_svg(list));
+        file.complete();
     }
 
     std::vector<PendingFile> finish(const PdfDetails& details) {

@@ -131,11 +131,14 @@ class PendingFile::Writing {
         if (!problem_) check(write_all(file_->number(), bytes));
     }
 
+    void complete() {
+        if (problem_ || !file_->open()) return;
+        check(copy_rights(target_, file_->number()) && ::fsync(file_->number()) == 0 && file_->close());
+    }
+
     Outcome put_in_place() {
-        if (!problem_) {
-            check(copy_rights(target_, file_->number()) && ::fsync(file_->number()) == 0 && file_->close() &&
-                  ::rename(temporary_.c_str(), target_.c_str()) == 0);
-        }
+        complete();
+        if (!problem_) check(::rename(temporary_.c_str(), target_.c_str()) == 0);
         if (!problem_) {
             temporary_.clear();
             sync_folder(folder_of(target_));
@@ -170,6 +173,10 @@ PendingFile& PendingFile::operator=(PendingFile&&) noexcept = default;
 
 void PendingFile::write(std::string_view bytes) {
     writing_->write(bytes);
+}
+
+void PendingFile::complete() {
+    writing_->complete();
 }
 
 bool PendingFile::put_in_place(Diagnostics& diagnostics) {

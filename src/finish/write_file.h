@@ -22,6 +22,9 @@ class PendingFile {
     [[nodiscard]] const std::filesystem::path& target() const { return target_; }
     // Once something has gone wrong, it does nothing more.
     void write(std::string_view bytes);
+    // Nothing comes after this: what was written is made safe on the disk, and no longer held open. `put_in_place` does
+    // it by itself; a run of many files does it for each.
+    void complete();
     // False, with an error that names the file, where it could not be written; then the old one is still whole.
     bool put_in_place(Diagnostics& diagnostics);
 

@@ -8,15 +8,6 @@
 
 namespace dyeleaf {
 
-namespace {
-
-cairo_status_t keep_bytes(void* bytes, const unsigned char* data, unsigned int length) {
-    static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
-    return CAIRO_STATUS_SUCCESS;
-}
-
-} // namespace
-
 struct Artwork::Files {
     Pictures pictures;
     Drawings drawings;
@@ -40,7 +31,7 @@ bool Artwork::is_coloured(const PictureFile& drawing) {
 std::string Artwork::as_pdf(const PictureFile& drawing) {
     std::string bytes;
     const double width = page_height * drawing.shape;
-    const CairoSurface surface{cairo_pdf_surface_create_for_stream(keep_bytes, &bytes, width, page_height)};
+    const CairoSurface surface{cairo_pdf_surface_create_for_stream(append_bytes, &bytes, width, page_height)};
     cairo_pdf_surface_restrict_to_version(surface.get(), CAIRO_PDF_VERSION_1_4);
     const CairoContext context{cairo_create(surface.get())};
     files_->drawings.draw(context.get(), drawing.file, width, page_height);

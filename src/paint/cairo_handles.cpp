@@ -13,4 +13,9 @@ void check(cairo_t* context, const std::string& what) {
     check(cairo_surface_status(cairo_get_target(context)), what);
 }
 
+cairo_status_t append_bytes(void* bytes, const unsigned char* data, unsigned int length) {
+    static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
+    return CAIRO_STATUS_SUCCESS;
+}
+
 } // namespace dyeleaf

@@ -24,4 +24,7 @@ void check(cairo_status_t status, const std::string& what);
 // A failing context leaves the surface looking sound, and the other way round: both are asked.
 void check(cairo_t* context, const std::string& what);
 
+// For surfaces that are written to a std::string, `bytes`.
+cairo_status_t append_bytes(void* bytes, const unsigned char* data, unsigned int length);
+
 } // namespace dyeleaf

@@ -17,11 +17,6 @@ namespace dyeleaf {
 
 namespace {
 
-cairo_status_t append(void* bytes, const unsigned char* data, unsigned int length) {
-    static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(data), length);
-    return CAIRO_STATUS_SUCCESS;
-}
-
 // Cairo numbers surfaces and pictures by what the whole process has painted before; here each drawing starts at 1.
 std::string renumbered(std::string_view svg) {
     constexpr std::array<std::string_view, 2> names = {"surface", "image"};
@@ -71,7 +66,7 @@ std::string paint_png(const DisplayList& list, double dpi) {
     check(context.get(), "the picture cannot be painted");
 
     std::string bytes;
-    check(cairo_surface_write_to_png_stream(surface.get(), append, &bytes), "the picture cannot be written");
+    check(cairo_surface_write_to_png_stream(surface.get(), append_bytes, &bytes), "the picture cannot be written");
     return bytes;
 }
 
@@ -79,7 +74,7 @@ std::string paint_svg(const DisplayList& list) {
     check_size(list.size);
     std::string bytes;
     const CairoSurface surface{
-        cairo_svg_surface_create_for_stream(append, &bytes, list.size.width.in_pt(), list.size.height.in_pt())};
+        cairo_svg_surface_create_for_stream(append_bytes, &bytes, list.size.width.in_pt(), list.size.height.in_pt())};
     const CairoContext context{cairo_create(surface.get())};
     Player{Medium::svg}.play(context.get(), list);
     check(context.get(), "the drawing cannot be painted");

@@ -85,6 +85,26 @@ TEST_CASE("a file is written whole, and nothing else is left", "[finish]") {
     CHECK(diagnostics.errors() + diagnostics.warnings() == 0);
 }
 
+TEST_CASE("many files can be on their way at once", "[finish]") {
+    const fs::path folder = fresh_folder();
+    rlimit before{};
+    getrlimit(RLIMIT_NOFILE, &before);
+    const rlimit few{32, before.rlim_max};
+    setrlimit(RLIMIT_NOFILE, &few);
+    std::vector<PendingFile> files;
+    for (int i = 0; i < 100; ++i) {
+        PendingFile& file = files.emplace_back(folder / (std::to_string(i) + ".png"));
+        file.write("page");
+        file.complete();
+    }
+    Diagnostics diagnostics;
+    for (PendingFile& file : files)
+        CHECK(file.put_in_place(diagnostics));
+    setrlimit(RLIMIT_NOFILE, &before);
+    CHECK(diagnostics.errors() == 0);
+    CHECK(names_in(folder).size() == 100);
+}
+
 TEST_CASE("a write that fails midway leaves the old file whole", "[finish]") {
     const fs::path folder = fresh_folder();
     Diagnostics diagnostics;
