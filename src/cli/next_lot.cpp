@@ -53,7 +53,7 @@ std::string indented(const std::string& text, std::size_t spaces) {
 }
 
 // Where the dashes of her list stand: as far in as that of the last lot.
-std::size_t dash_indent(const std::vector<Lot>& lots) {
+std::size_t dash_indent(const std::deque<Lot>& lots) {
     constexpr int dash_and_space = 2;
     constexpr int usual = 2;
     const int column = lots.empty() ? 0 : lots.back().spot.column - 1 - dash_and_space;

@@ -20,7 +20,7 @@ std::string lab_words(const Lab& colour) {
 std::string list_photo_colours(const Records& records) {
     std::vector<std::vector<std::string>> rows{{"COLOUR OF", "PHOTO", "CIELAB, D50", "SPREAD", "BESIDE", "READ AS"}};
     for (const ColourOfRecord& record : recorded_colours(records)) {
-        const auto* photo = std::get_if<PhotoColour>(&record.colour);
+        const auto* photo = photo_of(record.colour);
         if (photo == nullptr || !photo->reading) continue;
         const PhotoReading& reading = *photo->reading;
         rows.push_back({record.whose, photo->photo.name.value, lab_words(reading.colour), fixed(reading.spread, 1),

@@ -33,7 +33,7 @@ std::vector<Box> read_holds(const Node* node, const BoxContext& context) {
                                          "write each box on a line of its own that starts with a dash");
         return boxes;
     }
-    for (const Node& one : node->items)
+    for (const Node& one : node->items())
         boxes.push_back(read_box(one, context));
     return boxes;
 }
@@ -70,9 +70,9 @@ Table read_table(const Node& node, Fields& fields, const BoxContext& context) {
     Table table;
     const BoxContext inside = inside_list(read_list_name(node, table.over, context), context);
     if (const Node* columns = fields.need("columns", R"(columns: [{cell: {text: "{part.name}"}}])")) {
-        for (const Node& column : columns->items)
+        for (const Node& column : columns->items())
             table.columns.push_back(read_table_column(column, context, inside));
-        if (columns->items.empty()) diagnostics.error(columns->spot, "a table needs at least one column", "");
+        if (columns->items().empty()) diagnostics.error(columns->spot, "a table needs at least one column", "");
     }
     if (const Node* gap = fields.take("row gap")) {
         table.row_gap = read_length(*gap, "row gap", any_length, diagnostics).value_or(Length{});
@@ -274,7 +274,7 @@ bool is_container(std::string_view kind) {
 // `{row: [a, b], gap: 2 mm}` says the same as `{row: {gap: 2 mm, holds: [a, b]}}`.
 Node with_list_as_holds(const Node& node, std::string_view kind) {
     Node map = node;
-    for (Entry& entry : map.entries) {
+    for (Entry& entry : map.insides().entries) {
         if (entry.key == kind) entry.key = "holds";
     }
     return map;
@@ -291,7 +291,7 @@ Box read_box(const Node& node, const BoxContext& context) {
         return box;
     }
     std::vector<std::string> found;
-    for (const Entry& entry : node.entries) {
+    for (const Entry& entry : node.entries()) {
         if (std::ranges::find(kinds, entry.key) != kinds.end()) found.push_back(entry.key);
     }
     if (found.size() != 1) {
@@ -302,12 +302,12 @@ Box read_box(const Node& node, const BoxContext& context) {
         return box;
     }
     const std::string& kind = found.front();
-    const auto entry = std::ranges::find(node.entries, kind, &Entry::key);
-    const Node& value = entry->node();
+    const auto entry = std::ranges::find(node.entries(), kind, &Entry::key);
+    const Node& value = entry->value;
     box.spot = entry->key_spot;
     if (is_container(kind)) {
-        if (value.kind == Node::Kind::map && node.entries.size() > 1) {
-            const auto stray = std::ranges::find_if(node.entries, [&](const Entry& one) { return one.key != kind; });
+        if (value.kind == Node::Kind::map && node.entries().size() > 1) {
+            const auto stray = std::ranges::find_if(node.entries(), [&](const Entry& one) { return one.key != kind; });
             diagnostics.error(stray->key_spot, in_quotes(stray->key) + " stands beside " + in_quotes(kind),
                               "move it in, under " + in_quotes(kind));
         }

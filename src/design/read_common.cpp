@@ -20,13 +20,13 @@ Insets read_insets(const Node& node, const std::string& what, Diagnostics& diagn
     if (node.kind != Node::Kind::list) {
         return Insets::all(read_length(node, what, any_extent, diagnostics).value_or(Length{}));
     }
-    if (node.items.size() != 4) {
+    if (node.items().size() != 4) {
         diagnostics.error(node.spot, what + " takes one length or four", "write [top, right, bottom, left]");
         return {};
     }
     std::array<Length, 4> sides;
     for (std::size_t i = 0; i < sides.size(); ++i) {
-        sides.at(i) = read_length(node.items[i], what, any_extent, diagnostics).value_or(Length{});
+        sides.at(i) = read_length(node.items()[i], what, any_extent, diagnostics).value_or(Length{});
     }
     return {sides[0], sides[1], sides[2], sides[3]};
 }
@@ -38,7 +38,7 @@ std::vector<std::string> read_conditions(const Node& node, const BoxContext& con
         if (name && find_fact(*name, one.spot, {}, context) != nullptr) names.push_back(*name);
     };
     if (node.kind == Node::Kind::list) {
-        for (const Node& one : node.items)
+        for (const Node& one : node.items())
             add(one);
     } else {
         add(node);

@@ -143,7 +143,7 @@ std::vector<One> read_several(const Node* node, const std::string& what, Read re
         diagnostics.error(node->spot, what + " is a list", "start its line with a dash");
         return all;
     }
-    for (const Node& one : node->items)
+    for (const Node& one : node->items())
         all.push_back(read(one));
     return all;
 }
@@ -196,8 +196,8 @@ Styles read_style_file(const Node& node, const std::vector<std::string>& familie
 }
 
 std::optional<Sourced<std::string>> shared_styles_name(const Node& node) {
-    for (const Entry& entry : node.entries) {
-        if (entry.key == "styles from") return Sourced<std::string>{entry.node().text, entry.node().spot};
+    for (const Entry& entry : node.entries()) {
+        if (entry.key == "styles from") return Sourced<std::string>{entry.value.text, entry.value.spot};
     }
     return std::nullopt;
 }

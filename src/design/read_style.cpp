@@ -110,8 +110,8 @@ Styles read_styles(const Node& node, const Styles& shared, const std::vector<std
                           "for example: name: {font: Inter, size: 12 pt}");
         return styles;
     }
-    for (const Entry& entry : node.entries) {
-        styles[entry.key] = read_style(entry.node(), {styles, families, diagnostics});
+    for (const Entry& entry : node.entries()) {
+        styles[entry.key] = read_style(entry.value, {styles, families, diagnostics});
     }
     return styles;
 }

@@ -11,19 +11,6 @@ namespace dyeleaf {
 
 namespace {
 
-// Of two that are mistaken for each other, the later in the records is the one to change.
-void check_look_alikes(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
-    for (const Lot& other : records.lots) {
-        if (&other == &lot || !read_alike(other.id.value, lot.id.value)) continue;
-        const bool is_later = &lot > &other; // both are of one vector
-        const Id& earlier = is_later ? other.id : lot.id;
-        const Id& later = is_later ? lot.id : other.id;
-        diagnostics.warning(later.spot,
-                            "lot " + in_quotes(later.value) + " is easily taken for lot " + in_quotes(earlier.value),
-                            "give one of them a code that cannot be read as the other's, if no tag of it is out yet");
-    }
-}
-
 // The year that two figures mean beside another: the nearest.
 int year_of(const std::string& figures, int beside) {
     const int year = parse_whole(figures).value_or(0);
@@ -75,9 +62,8 @@ void check_skein_weights(const Base& base, const Lot& lot, Diagnostics& diagnost
 
 } // namespace
 
-void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
-    check_look_alikes(records, lot, diagnostics);
-    if (records.studio.lot_codes) check_form(*records.studio.lot_codes, lot, diagnostics);
+void check_lot_code(const Studio& studio, const Lot& lot, Diagnostics& diagnostics) {
+    if (studio.lot_codes) check_form(*studio.lot_codes, lot, diagnostics);
     if (!fits_gs1(lot.id.value)) {
         diagnostics.warning(lot.id.spot,
                             "the lot code " + in_quotes(lot.id.value) + " cannot go into a GS1 code to scan",
@@ -85,8 +71,27 @@ void check_lot_code(const Records& records, const Lot& lot, Diagnostics& diagnos
     }
 }
 
-void check_differences(const Records& records, const Lot& lot, Diagnostics& diagnostics) {
-    for (const LotDifference& one : differences_to_earlier(records, lot)) {
+// Of two that are mistaken for each other, the later in the records is the one to change.
+void check_look_alikes(const LotGroups& by_reading, const Lot& lot, Diagnostics& diagnostics) {
+    const auto warn = [&](const Id& earlier, const Id& later) {
+        diagnostics.warning(later.spot,
+                            "lot " + in_quotes(later.value) + " is easily taken for lot " + in_quotes(earlier.value),
+                            "give one of them a code that cannot be read as the other's, if no tag of it is out yet");
+    };
+    bool is_later = true;
+    for (const Lot* other : by_reading.of(lot)) {
+        if (other == &lot) {
+            is_later = false;
+        } else if (is_later) {
+            warn(other->id, lot.id);
+        } else {
+            warn(lot.id, other->id);
+        }
+    }
+}
+
+void check_differences(const LotGroups& by_yarn, const Lot& lot, const LotLimits& limits, Diagnostics& diagnostics) {
+    for (const LotDifference& one : differences_to_earlier(by_yarn, lot, limits)) {
         if (one.match == LotMatch::uncertain) continue;
         const std::string both = "lot " + in_quotes(lot.id.value) + " and lot " + in_quotes(one.earlier->id.value) +
                                  " of the same colourway ";

@@ -125,7 +125,7 @@ class PhotoCheck {
 
 void check_photo(const std::optional<Sourced<RecordedColour>>& colour, const std::string& whose,
                  Diagnostics& diagnostics) {
-    const auto* photo = colour ? std::get_if<PhotoColour>(&colour->value) : nullptr;
+    const auto* photo = colour ? photo_of(colour->value) : nullptr;
     if (photo != nullptr && photo->reading) PhotoCheck{*photo, *photo->reading, whose, diagnostics}.run();
 }
 

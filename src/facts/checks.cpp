@@ -75,12 +75,17 @@ void check_base(const Records& records, const Base& base, Diagnostics& diagnosti
     check_yarn_weight(base, diagnostics);
 }
 
-void check_lot(const Records& records, const Lot& lot, const Date& today, Diagnostics& diagnostics) {
-    check_days(lot, today, diagnostics);
-    check_lot_code(records, lot, diagnostics);
-    check_skeins(records, lot, diagnostics);
-    check_differences(records, lot, diagnostics);
-    check_colour(lot.colour, "lot " + lot.id.value, diagnostics);
+void check_lots(const Records& records, std::span<const Lot* const> lots, const Date& today, Diagnostics& diagnostics) {
+    const LotGroups by_reading = lots_by_reading(records);
+    const LotGroups by_yarn = lots_by_yarn(records);
+    for (const Lot* lot : lots) {
+        check_days(*lot, today, diagnostics);
+        check_lot_code(records.studio, *lot, diagnostics);
+        check_look_alikes(by_reading, *lot, diagnostics);
+        check_skeins(records, *lot, diagnostics);
+        check_differences(by_yarn, *lot, records.studio.lot_limits, diagnostics);
+        check_colour(lot->colour, "lot " + lot->id.value, diagnostics);
+    }
 }
 
 void check_facts(const Records& records, const Date& today, Diagnostics& diagnostics) {
@@ -91,10 +96,12 @@ void check_facts(const Records& records, const Date& today, Diagnostics& diagnos
     check_care_symbols(records, diagnostics);
     for (const Base& base : records.bases)
         check_base(records, base, diagnostics);
+    std::vector<const Lot*> lots;
     for (const Lot& lot : records.lots) {
-        check_lot(records, lot, today, diagnostics);
+        lots.push_back(&lot);
         check_recipe(records, lot, diagnostics);
     }
+    check_lots(records, lots, today, diagnostics);
 }
 
 } // namespace dyeleaf

@@ -4,7 +4,7 @@
 
 namespace dyeleaf {
 
-std::optional<Illustration> illustration(const std::optional<RecordedPicture>& picture, std::string description,
+std::optional<Illustration> illustration(const Boxed<RecordedPicture>& picture, std::string description,
                                          std::string owner) {
     if (!picture || !picture->file) return std::nullopt;
     return Illustration{*picture->file, std::move(description), std::move(owner)};

@@ -10,7 +10,7 @@
 namespace dyeleaf {
 
 // Nothing where none is recorded, or its file has not been read.
-std::optional<Illustration> illustration(const std::optional<RecordedPicture>& picture, std::string description,
+std::optional<Illustration> illustration(const Boxed<RecordedPicture>& picture, std::string description,
                                          std::string owner);
 
 } // namespace dyeleaf

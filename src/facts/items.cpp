@@ -8,6 +8,7 @@
 #include "facts/dye_facts.h"
 #include "facts/jar_facts.h"
 #include "facts/jar_view.h"
+#include "facts/lot_differences.h"
 #include "facts/lot_facts.h"
 #include "facts/recipe_facts.h"
 #include "facts/selection.h"
@@ -63,22 +64,21 @@ Facts base_facts(const Records& records, const Base& base, const Facts& studio) 
     return Facts::of(BaseView{&records, &base}, base_vocabulary()).within(studio);
 }
 
-Facts bench_facts(const Records& records, const Lot& lot) {
-    return Facts::of(LotView{&records, &lot}, recipe_vocabulary());
+LotView view_of(const Records& records, const Lot& lot, const LotGroups& by_yarn) {
+    return {&records, &lot, asks_to_alternate(by_yarn, lot, records.studio.lot_limits)};
 }
 
-Facts lot_facts(const Records& records, const Lot& lot, const Facts& studio) {
-    return Facts::of(LotView{&records, &lot}, lot_vocabulary())
-        .within(base_facts(records, records.base(lot.base.value), studio));
+Facts lot_facts(const LotView& lot, const Facts& studio) {
+    const Base& base = lot.records->base(lot.lot->base.value);
+    return Facts::of(lot, lot_vocabulary()).within(base_facts(*lot.records, base, studio));
 }
 
-// Each lot once, and each base that one of them is dyed on.
-void check_lots(const Records& records, const std::vector<const Lot*>& lots, const Date& today,
+// And each base that one of them is dyed on.
+void check_yarn(const Records& records, const std::vector<const Lot*>& lots, const Date& today,
                 Diagnostics& diagnostics) {
-    std::set<const Lot*> checked;
+    check_lots(records, lots, today, diagnostics);
     std::set<const Base*> bases;
     for (const Lot* lot : lots) {
-        if (checked.insert(lot).second) check_lot(records, *lot, today, diagnostics);
         const Base& base = records.base(lot->base.value);
         if (bases.insert(&base).second) check_base(records, base, diagnostics);
     }
@@ -87,12 +87,14 @@ void check_lots(const Records& records, const std::vector<const Lot*>& lots, con
 std::vector<Item> lot_items(const Records& records, const Selection& selection, const Facts& studio, const Date& today,
                             Diagnostics& diagnostics) {
     const auto lots = select_lots(records, selection, diagnostics);
-    check_lots(records, lots, today, diagnostics);
+    check_yarn(records, lots, today, diagnostics);
+    const LotGroups by_yarn = lots_by_yarn(records);
     std::vector<Item> items;
     for (const Lot* lot : lots) {
         check_recipe(records, *lot, diagnostics);
+        const LotView view = view_of(records, *lot, by_yarn);
         items.push_back(
-            {lot->id.value, bench_facts(records, *lot).within(lot_facts(records, *lot, studio)), lot->spot});
+            {lot->id.value, Facts::of(view, recipe_vocabulary()).within(lot_facts(view, studio)), lot->spot});
     }
     return items;
 }
@@ -104,12 +106,12 @@ Items skein_items(const Records& records, const Selection& selection, const Fact
     for (const Skein& skein : *skeins) {
         if (lots.empty() || lots.back() != skein.lot) lots.push_back(skein.lot);
     }
-    check_lots(records, lots, today, diagnostics);
-    return {skeins->size(), [&records, skeins, studio](std::size_t i) {
+    check_yarn(records, lots, today, diagnostics);
+    return {skeins->size(), [&records, skeins, studio, by_yarn = lots_by_yarn(records)](std::size_t i) {
                 const auto& [lot, number] = (*skeins)[i];
                 return Item{lot->id.value + ":" + std::to_string(number),
                             Facts::of(SkeinView{&records, lot, number}, skein_vocabulary())
-                                .within(lot_facts(records, *lot, studio)),
+                                .within(lot_facts(view_of(records, *lot, by_yarn), studio)),
                             lot->spot};
             }};
 }

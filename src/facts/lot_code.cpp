@@ -134,7 +134,7 @@ std::string write_lot_code(const LotForm& form, const Date& day, int number) {
     return code;
 }
 
-std::optional<std::string> next_lot_code(const LotForm& form, const std::vector<Lot>& lots, const Date& day) {
+std::optional<std::string> next_lot_code(const LotForm& form, const std::deque<Lot>& lots, const Date& day) {
     const std::string year = year_shown(form, day);
     const bool checked = form.back().kind == Kind::check;
     int highest = 0;
@@ -172,6 +172,10 @@ std::optional<std::string> mended_lot_code(const LotForm& form, std::string_view
 
 bool read_alike(std::string_view one, std::string_view other) {
     return std::ranges::equal(one, other, {}, as_read, as_read);
+}
+
+bool reads_before(std::string_view one, std::string_view other) {
+    return std::ranges::lexicographical_compare(one, other, {}, as_read, as_read);
 }
 
 bool fits_gs1(std::string_view code) {

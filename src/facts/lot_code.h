@@ -29,7 +29,7 @@ std::string write_lot_code(const LotForm& form, const Date& day, int number);
 // The next free one for a lot begun on `day`: one more than the highest number of that year, or of all where the form
 // has no year, so that gaps stay. Numbers are passed over whose check character could be read as another, and whose
 // code could be read as that of a lot there is. Nothing when the numbers have run out.
-std::optional<std::string> next_lot_code(const LotForm& form, const std::vector<Lot>& lots, const Date& day);
+std::optional<std::string> next_lot_code(const LotForm& form, const std::deque<Lot>& lots, const Date& day);
 
 // The code that was meant, where this one has the studio's form but a letter in its number that looks like a figure, or
 // another check character than it should; nothing where there is nothing to mend.
@@ -38,6 +38,8 @@ std::optional<std::string> mended_lot_code(const LotForm& form, std::string_view
 // Whether a tired eye takes one for the other: without regard to case, O and Q are like 0, I and L like 1, Z like 2, S
 // like 5, G like 6, B like 8, and dots and underscores like dashes.
 bool read_alike(std::string_view one, std::string_view other);
+// An order of codes in which those that are read alike are neighbours.
+bool reads_before(std::string_view one, std::string_view other);
 
 // Whether it can go into a GS1 code: application identifier 10 takes 1 to 20 characters of set 82 (GS1 General
 // Specifications, GS1 AI encodable character set 82).

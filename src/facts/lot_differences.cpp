@@ -11,7 +11,6 @@ namespace dyeleaf {
 namespace {
 
 std::optional<LotDifference> difference(const Lot& earlier, const Lot& later, const LotLimits& limits) {
-    if (earlier.colourway != later.colourway || earlier.base.value != later.base.value) return std::nullopt;
     if (!earlier.colour || !later.colour) return std::nullopt;
     const Lab first = lab_of(earlier.colour->value);
     const Lab second = lab_of(later.colour->value);
@@ -36,29 +35,31 @@ LotMatch judge(double delta_e_2000, bool is_measured, const LotLimits& limits) {
 }
 
 std::vector<LotDifference> lot_differences(const Records& records) {
+    const LotGroups by_yarn = lots_by_yarn(records);
     std::vector<LotDifference> differences;
-    for (auto earlier = records.lots.begin(); earlier != records.lots.end(); ++earlier) {
-        for (auto later = earlier + 1; later != records.lots.end(); ++later) {
-            if (const auto one = difference(*earlier, *later, records.studio.lot_limits)) differences.push_back(*one);
+    for (const Lot& earlier : records.lots) {
+        const auto group = by_yarn.of(earlier);
+        for (auto later = std::ranges::find(group, &earlier) + 1; later != group.end(); ++later) {
+            if (const auto one = difference(earlier, **later, records.studio.lot_limits)) differences.push_back(*one);
         }
     }
     return differences;
 }
 
-std::vector<LotDifference> differences_to_earlier(const Records& records, const Lot& lot) {
+std::vector<LotDifference> differences_to_earlier(const LotGroups& by_yarn, const Lot& lot, const LotLimits& limits) {
     std::vector<LotDifference> differences;
-    for (const Lot& earlier : records.lots) {
-        if (&earlier == &lot) break;
-        if (const auto one = difference(earlier, lot, records.studio.lot_limits)) differences.push_back(*one);
+    for (const Lot* earlier : by_yarn.of(lot)) {
+        if (earlier == &lot) break;
+        if (const auto one = difference(*earlier, lot, limits)) differences.push_back(*one);
     }
     return differences;
 }
 
-bool asks_to_alternate(const Records& records, const Lot& lot) {
+bool asks_to_alternate(const LotGroups& by_yarn, const Lot& lot, const LotLimits& limits) {
     if (lot.alternate) return *lot.alternate;
-    return std::ranges::any_of(records.lots, [&](const Lot& other) {
-        if (&other == &lot) return false;
-        const auto one = difference(other, lot, records.studio.lot_limits);
+    return std::ranges::any_of(by_yarn.of(lot), [&](const Lot* other) {
+        if (other == &lot) return false;
+        const auto one = difference(*other, lot, limits);
         return one && calls_for_alternating(*one);
     });
 }

@@ -1,6 +1,7 @@
 // Lots of one colourway on one base: how much they differ, and what that means to whoever knits with two of them.
 #pragma once
 
+#include "facts/lot_groups.h"
 #include "records/records.h"
 
 #include <vector>
@@ -31,10 +32,10 @@ LotMatch judge(double delta_e_2000, bool is_measured, const LotLimits& limits);
 // Every two lots of one colourway and base that have a colour, in the order of the records.
 std::vector<LotDifference> lot_differences(const Records& records);
 
-// Those of one lot to lots recorded before it.
-std::vector<LotDifference> differences_to_earlier(const Records& records, const Lot& lot);
+// Those of one lot to lots recorded before it. `by_yarn` are all lots, as lots_by_yarn groups them.
+std::vector<LotDifference> differences_to_earlier(const LotGroups& by_yarn, const Lot& lot, const LotLimits& limits);
 
 // Whether its tag asks to alternate skeins: as recorded, else where it visibly differs from another lot by measure.
-bool asks_to_alternate(const Records& records, const Lot& lot);
+bool asks_to_alternate(const LotGroups& by_yarn, const Lot& lot, const LotLimits& limits);
 
 } // namespace dyeleaf

@@ -4,7 +4,6 @@
 #include "facts/date_rows.h"
 #include "facts/dyes_in.h"
 #include "facts/illustration.h"
-#include "facts/lot_differences.h"
 #include "facts/palette.h"
 #include "facts/photo_rows.h"
 #include "facts/pots.h"
@@ -78,7 +77,7 @@ Text link(const LotView& view) {
 
 const Derivation of_it_or_its_base{"", "the lot's own, else its base's", "GS1 General Specifications"};
 
-template <std::optional<Sourced<std::string>> ArticleNumbers::*number_of> Text number(const LotView& view) {
+template <Boxed<Sourced<std::string>> ArticleNumbers::*number_of> Text number(const LotView& view) {
     const auto& own = view.lot->numbers.*number_of;
     const auto& number = own ? own : view.records->base(view.lot->base.value).numbers.*number_of;
     return number ? Text{number->value} : std::nullopt;
@@ -127,9 +126,7 @@ const Vocabulary& lot_vocabulary() {
                       {"", "counted", ""}),
             Row::text(
                 "lot.alternate", "there only if the knitter shall alternate skeins",
-                [](const LotView& v, const Manner& m) {
-                    return only_if(m.language, asks_to_alternate(*v.records, *v.lot), "yarn.alternate");
-                },
+                [](const LotView& v, const Manner& m) { return only_if(m.language, v.alternate, "yarn.alternate"); },
                 {"", "from “alternate”, else where it visibly differs from another lot by measure", "ISO/CIE 11664-6"}),
             Row::text("lot.wash_note", "there only if one of its dyes bleeds",
                       note_of([](const Dye& dye) { return dye.bleeds == true; }, "yarn.wash apart"), of_its_dyes),

@@ -3,7 +3,7 @@
 namespace dyeleaf {
 
 const PhotoColour* photo_of(const ColourOrNone& colour) {
-    return colour ? std::get_if<PhotoColour>(&colour->value) : nullptr;
+    return colour ? photo_of(colour->value) : nullptr;
 }
 
 std::string difference_words(const Language& language, double delta_e_2000) {

@@ -7,9 +7,11 @@
 
 #include <algorithm>
 #include <functional>
+#include <numeric>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
 
 namespace dyeleaf {
 
@@ -29,11 +31,11 @@ template <class Record> bool has_id(const Record& record, const std::string& sel
 }
 
 // Where the records stand that the first way means by which the selector means any.
-template <class Record>
-std::vector<std::size_t> meant(const std::vector<Record>& records, const std::string& selector,
-                               const Namings<Record>& namings) {
+template <class List>
+std::vector<std::size_t> meant(const List& records, const std::string& selector,
+                               const Namings<typename List::value_type>& namings) {
     std::vector<std::size_t> found;
-    for (const Naming<Record>& names : namings) {
+    for (const auto& names : namings) {
         for (std::size_t i = 0; i < records.size(); ++i) {
             if (names(records[i], selector)) found.push_back(i);
         }
@@ -43,9 +45,9 @@ std::vector<std::size_t> meant(const std::vector<Record>& records, const std::st
 }
 
 // The records that any selector means. `known` are all names that mean something.
-template <class Record>
-std::vector<const Record*> select(const std::vector<Record>& records, const Selection& selection,
-                                  const Namings<Record>& namings, std::string_view what,
+template <class List, class Record = typename List::value_type>
+std::vector<const Record*> select(const List& records, const Selection& selection,
+                                  const std::type_identity_t<Namings<Record>>& namings, std::string_view what,
                                   const std::vector<std::string>& known, Diagnostics& diagnostics) {
     std::vector<bool> wanted(records.size(), selection.only.empty());
     for (const std::string& selector : selection.only) {
@@ -64,10 +66,10 @@ std::vector<const Record*> select(const std::vector<Record>& records, const Sele
     return result;
 }
 
-template <class Record> std::vector<std::string> ids(const std::vector<Record>& records) {
+template <class List> std::vector<std::string> ids(const List& records) {
     std::vector<std::string> result;
     result.reserve(records.size());
-    for (const Record& record : records)
+    for (const auto& record : records)
         result.push_back(record.id.value);
     return result;
 }
@@ -157,7 +159,7 @@ struct SkeinSelector {
     std::optional<int> first, last; // nothing where that is not a number
 };
 
-SkeinSelector take_apart(const std::vector<Lot>& lots, const std::string& selector) {
+SkeinSelector take_apart(const std::deque<Lot>& lots, const std::string& selector) {
     const auto colon = selector.rfind(':');
     if (!meant(lots, selector, lot_namings()).empty() || colon == std::string::npos) return {selector, false, {}, {}};
     const std::string_view range = std::string_view{selector}.substr(colon + 1);
@@ -248,6 +250,10 @@ std::vector<Skein> select_skeins(const Records& records, const Selection& select
     }
 
     std::vector<Skein> result;
+    const auto count = [](std::size_t sum, const std::vector<bool>& lot) {
+        return sum + static_cast<std::size_t>(std::ranges::count(lot, true));
+    };
+    result.reserve(std::accumulate(wanted.begin(), wanted.end(), std::size_t{}, count));
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const Lot& lot = records.lots[i];
         for (int number = 1; number <= lot.skeins; ++number) {

@@ -62,7 +62,7 @@ Patch with_code(Patch patch, const std::string& code) {
 
 Lab lab_of(const RecordedColour& colour) {
     return std::visit(Overloaded{[](Lab lab) { return lab; },
-                                 [](const PhotoColour& photo) { return photo.reading.value().colour; },
+                                 [](const Boxed<PhotoColour>& photo) { return photo->reading.value().colour; },
                                  [](const auto& other) { return to_lab(other); }},
                       colour);
 }
@@ -193,7 +193,7 @@ Patch deepest_patch(const Language& language, const Records& records, const Dye&
 
 Patch patch_of(const Language& language, const Records& records, const Dye& dye, const Component& component) {
     const std::string colour = component.name.empty() ? language.say("dye.this colour") : component.name;
-    const bool is_photo = component.colour && std::holds_alternative<PhotoColour>(component.colour->value);
+    const bool is_photo = component.colour && photo_of(component.colour->value) != nullptr;
     return patch_of(language, component.colour, is_photo ? ColourSource::photo : ColourSource::eye,
                     language.say("dye.breaks into", {{"dye", distinct_name(records, dye)}, {"colour", colour}}));
 }

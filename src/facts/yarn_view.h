@@ -13,6 +13,7 @@ struct BaseView {
 struct LotView {
     const Records* records = nullptr;
     const Lot* lot = nullptr;
+    bool alternate = false; // its tags ask to alternate skeins
 };
 
 struct SkeinView {

@@ -44,11 +44,11 @@ class Reader {
 
     void read(const Node& node, const std::string& key, const Spot& key_spot) {
         if (node.kind == Node::Kind::map) {
-            for (const Entry& entry : node.entries)
-                read(entry.node(), key.empty() ? entry.key : key + "." + entry.key, entry.key_spot);
+            for (const Entry& entry : node.entries())
+                read(entry.value, key.empty() ? entry.key : key + "." + entry.key, entry.key_spot);
         } else if (node.kind == Node::Kind::list) {
-            for (std::size_t i = 0; i < node.items.size(); ++i)
-                read(node.items[i], key + "." + std::to_string(i + 1), node.items[i].spot);
+            for (std::size_t i = 0; i < node.items().size(); ++i)
+                read(node.items()[i], key + "." + std::to_string(i + 1), node.items()[i].spot);
         } else {
             read_phrase(node, key, key_spot);
         }
@@ -124,11 +124,11 @@ std::optional<Language> read_language(const Node& node, const std::string& code,
                           "copy a language from the folder layouts/languages and change its words");
         return std::nullopt;
     }
-    for (const Entry& entry : node.entries) {
+    for (const Entry& entry : node.entries()) {
         if (entry.key == "language") {
-            name = read_text(entry.node(), "language", diagnostics).value_or(code);
+            name = read_text(entry.value, "language", diagnostics).value_or(code);
         } else {
-            reader.read(entry.node(), entry.key, entry.key_spot);
+            reader.read(entry.value, entry.key, entry.key_spot);
         }
     }
     if (diagnostics.errors() > errors_before) return std::nullopt;

@@ -19,10 +19,9 @@ std::string place(const Spot& spot, const Spot& here) {
     return spot.file == here.file || !spot.file ? line : "in " + spot.file->name + " " + line;
 }
 
-template <class Item>
-void refuse_repeated_ids(std::vector<Item>& items, const std::string& word, Diagnostics& diagnostics) {
+template <class Items> void refuse_repeated_ids(Items& items, const std::string& word, Diagnostics& diagnostics) {
     std::map<std::string, Spot> seen;
-    std::erase_if(items, [&](const Item& item) {
+    std::erase_if(items, [&](const auto& item) {
         const auto [first, is_new] = seen.emplace(item.id.value, item.id.spot);
         if (is_new) return false;
         diagnostics.error(item.id.spot, "a second " + word + " with the id " + in_quotes(item.id.value),

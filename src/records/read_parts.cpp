@@ -28,7 +28,7 @@ void refuse_ratio(const Node& node, Diagnostics& diagnostics) {
 
 // A number of parts, or a mass as weighed in; both leave `parts` set.
 std::optional<Part> read_part(const Entry& entry, const std::string& what, Diagnostics& diagnostics) {
-    const Node& node = entry.node();
+    const Node& node = entry.value;
     if (node.kind == Node::Kind::nothing) {
         diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key), how_to_mix);
         return std::nullopt;
@@ -88,13 +88,13 @@ std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, boo
         refuse_ratio(node, diagnostics);
         return {};
     }
-    if (node.entries.empty() && node.refused.empty()) {
+    if (node.entries().empty() && node.refused().empty()) {
         diagnostics.error(node.spot, "this mix has no parts", how_to_mix);
         return {};
     }
     const int errors_before = diagnostics.errors();
     std::vector<Part> parts;
-    for (const Entry& entry : node.entries) {
+    for (const Entry& entry : node.entries()) {
         auto part = read_part(entry, "part " + in_quotes(entry.key), diagnostics);
         if (!part || !resolve_own_dye(*part, own, own_was_written, diagnostics)) continue;
         if (std::ranges::any_of(parts, [&](const Part& other) { return other.id.value == part->id.value; })) {
@@ -103,8 +103,8 @@ std::vector<Part> read_parts(const Node& node, const std::optional<Id>& own, boo
         }
         parts.push_back(std::move(*part));
     }
-    const bool all_read = diagnostics.errors() == errors_before && node.refused.empty();
-    if (!all_read || parts.size() != node.entries.size()) return {};
+    const bool all_read = diagnostics.errors() == errors_before && node.refused().empty();
+    if (!all_read || parts.size() != node.entries().size()) return {};
     const auto weighed = std::ranges::count_if(parts, [](const Part& part) { return part.mass.has_value(); });
     if (weighed != 0 && weighed != std::ssize(parts)) {
         diagnostics.error(node.spot, "some parts are weights and some are plain numbers",

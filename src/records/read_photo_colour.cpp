@@ -175,7 +175,7 @@ std::optional<Reference> read_reference_area(const Node& node, bool is_white, Di
 
 bool speaks_of_photo(const Node& node) {
     constexpr std::array<std::string_view, 4> keys = {"photo", "swatch", "grey", "white"};
-    return std::ranges::any_of(node.entries,
+    return std::ranges::any_of(node.entries(),
                                [&](const Entry& entry) { return std::ranges::find(keys, entry.key) != keys.end(); });
 }
 
@@ -205,7 +205,7 @@ std::optional<Sourced<RecordedColour>> read_photo_colour(const Node& node, Diagn
     colour.by_white = beside == white;
     colour.swatch_spot = swatch->spot;
     colour.reference_spot = beside->spot;
-    return Sourced<RecordedColour>{std::move(colour), node.spot};
+    return Sourced<RecordedColour>{Boxed{std::move(colour)}, node.spot};
 }
 
 } // namespace dyeleaf

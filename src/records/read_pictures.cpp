@@ -18,7 +18,7 @@ using Colour = std::optional<Sourced<RecordedColour>>;
 std::map<std::string, std::vector<Colour*>> photographed(Records& records) {
     std::map<std::string, std::vector<Colour*>> found;
     const auto add = [&](Colour& colour) {
-        if (const auto* photo = colour ? std::get_if<PhotoColour>(&colour->value) : nullptr)
+        if (const auto* photo = colour ? photo_of(colour->value) : nullptr)
             found[photo->photo.name.value].push_back(&colour);
     };
     for (Base& base : records.bases)
@@ -48,23 +48,25 @@ void report(const PhotoFault& fault, const PhotoColour& photo, Diagnostics& diag
 
 // A colour that cannot be read is as one that is not recorded, once it has been complained of.
 void read_colours(const std::vector<Colour*>& colours, const Reach& reach, Diagnostics& diagnostics) {
-    const auto photo_of = [](Colour* colour) -> PhotoColour& { return std::get<PhotoColour>((*colour)->value); };
+    const auto photo_in = [](Colour* colour) -> PhotoColour& {
+        return *std::get<Boxed<PhotoColour>>((*colour)->value);
+    };
     std::optional<PictureFile> picture;
     std::vector<PhotoQuestion> questions;
     for (Colour* colour : colours) {
-        const auto& name = photo_of(colour).photo.name;
+        const auto& name = photo_in(colour).photo.name;
         if (questions.empty() || !picture) picture = find_picture(name.value, reach, name.spot, diagnostics);
-        questions.push_back(photo_of(colour).question);
+        questions.push_back(photo_in(colour).question);
     }
     const auto answers = picture ? read_photograph(*picture, questions) : std::vector<PhotoAnswer>{};
     for (std::size_t i = 0; i < colours.size(); ++i) {
         const auto* reading = picture ? std::get_if<PhotoReading>(&answers[i]) : nullptr;
-        if (picture && reading == nullptr) report(std::get<PhotoFault>(answers[i]), photo_of(colours[i]), diagnostics);
+        if (picture && reading == nullptr) report(std::get<PhotoFault>(answers[i]), photo_in(colours[i]), diagnostics);
         if (reading == nullptr) {
             colours[i]->reset();
         } else {
-            photo_of(colours[i]).photo.file = picture;
-            photo_of(colours[i]).reading = *reading;
+            photo_in(colours[i]).photo.file = picture;
+            photo_in(colours[i]).reading = *reading;
         }
     }
 }
@@ -72,7 +74,7 @@ void read_colours(const std::vector<Colour*>& colours, const Reach& reach, Diagn
 } // namespace
 
 void read_pictures(Records& records, const Reach& reach, Diagnostics& diagnostics) {
-    const auto read = [&](std::optional<RecordedPicture>& picture) {
+    const auto read = [&](Boxed<RecordedPicture>& picture) {
         if (picture) picture->file = find_picture(picture->name.value, reach, picture->name.spot, diagnostics);
     };
     read(records.studio.logo);

@@ -59,7 +59,7 @@ std::optional<DyeForm> read_form(const Node& node, const std::string& what, Diag
 
 std::optional<RecipeLine> read_line(const Node& node, Diagnostics& diagnostics) {
     const auto has = [&](std::string_view key) {
-        return std::ranges::find(node.entries, key, &Entry::key) != node.entries.end();
+        return std::ranges::find(node.entries(), key, &Entry::key) != node.entries().end();
     };
     if (node.kind != Node::Kind::map) {
         const std::string what = node.kind == Node::Kind::scalar ? in_quotes(shortened(node.text, 40)) : "this list";
@@ -129,7 +129,7 @@ std::optional<Assistant> read_assistant(const Entry& entry, Diagnostics& diagnos
     const std::string as_share = entry.key + ": 3 %";
     const std::string forms = "write " + as_share + ", a share of the dry weight, or " + entry.key +
                               ": 50 mL per 100 g, for each 100 g of dry fibre";
-    const Node& figure = entry.node();
+    const Node& figure = entry.value;
     if (figure.kind == Node::Kind::nothing) {
         diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key), forms);
         return std::nullopt;
@@ -162,7 +162,7 @@ std::optional<std::vector<Assistant>> read_acid(const Node& node, const std::str
                           "write acid: {citric acid: 3 %}");
         return all;
     }
-    for (const Entry& entry : node.entries) {
+    for (const Entry& entry : node.entries()) {
         if (auto one = read_assistant(entry, diagnostics)) all.push_back(std::move(*one));
     }
     return all;

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <deque>
 #include <map>
 
 namespace dyeleaf {
@@ -171,16 +172,16 @@ constexpr auto known_keys = std::to_array<std::string_view>({
 struct Headings {
     bool complete = true; // whether all that the files hold could be found
     const Node* studio = nullptr;
-    std::map<std::string_view, std::vector<const Node*>> lists;
+    std::map<std::string_view, std::vector<Node*>> lists;
 };
 
 bool has_key(const Node& node, std::string_view key) {
-    return std::ranges::find(node.entries, key, &Entry::key) != node.entries.end();
+    return std::ranges::find(node.entries(), key, &Entry::key) != node.entries().end();
 }
 
 // A list without a heading: its first item may tell which one was meant.
 std::string missing_heading(const Node& list) {
-    const Node* first = list.items.empty() ? nullptr : &list.items.front();
+    const Node* first = list.items().empty() ? nullptr : &list.items().front();
     const auto meant = std::ranges::find_if(headings, [&](const Heading& heading) {
         return first != nullptr && !heading.telling_key.empty() && has_key(*first, heading.telling_key);
     });
@@ -188,18 +189,18 @@ std::string missing_heading(const Node& list) {
     return "write what it lists on a line of its own above it: “dyes:”, “jars:”, “bases:”, “lots:” or “ingredients:”";
 }
 
-void gather_list(const Node& node, const Heading& heading, Headings& found, Diagnostics& diagnostics) {
+void gather_list(Node& node, const Heading& heading, Headings& found, Diagnostics& diagnostics) {
     if (node.kind != Node::Kind::list) {
         diagnostics.error(node.spot, std::string{heading.list} + " is a list, and nothing here begins with a dash",
                           "begin each " + std::string{heading.item} + " with a dash: “- id: …”");
         return;
     }
-    for (const Node& item : node.items)
+    for (Node& item : node.insides().items)
         found.lists[heading.list].push_back(&item);
 }
 
-void gather(const Node& root, Headings& found, Diagnostics& diagnostics) {
-    if (root.kind != Node::Kind::map || !root.refused.empty()) found.complete = false;
+void gather(Node& root, Headings& found, Diagnostics& diagnostics) {
+    if (root.kind != Node::Kind::map || !root.refused().empty()) found.complete = false;
     if (root.kind == Node::Kind::list) {
         diagnostics.error(root.spot, "this list has no heading", missing_heading(root));
         return;
@@ -212,10 +213,14 @@ void gather(const Node& root, Headings& found, Diagnostics& diagnostics) {
     const int errors_before = diagnostics.errors();
     Fields fields{root, "file of records", diagnostics};
     const Node* studio = fields.take("studio");
-    for (const Heading& heading : headings) {
-        if (const Node* list = fields.take(heading.list)) gather_list(*list, heading, found, diagnostics);
-    }
+    for (const Heading& heading : headings)
+        fields.take(heading.list);
     fields.refuse_the_rest();
+    for (Entry& entry : root.insides().entries) {
+        const auto* heading = std::ranges::find(headings, entry.key, &Heading::list);
+        if (heading != headings.end() && entry.value.kind != Node::Kind::nothing)
+            gather_list(entry.value, *heading, found, diagnostics);
+    }
     if (diagnostics.errors() > errors_before) found.complete = false;
     if (studio == nullptr) return;
     if (found.studio == nullptr) {
@@ -227,12 +232,13 @@ void gather(const Node& root, Headings& found, Diagnostics& diagnostics) {
     }
 }
 
-// Reads every item of one list; says in `lost` whether any of them was not usable.
-template <class Item, class Read>
-std::vector<Item> read_all(const std::vector<const Node*>& nodes, bool& lost, const Read& read) {
-    std::vector<Item> items;
-    for (const Node* node : nodes) {
-        if (std::optional<Item> item = read(*node)) items.push_back(std::move(*item));
+// Reads every item of one list; says in `lost` whether any of them was not usable. Of many lots, the records and the
+// trees that they are read from would fill much memory together: what is read leaves its tree.
+template <class Items, class Read> Items read_all(const std::vector<Node*>& nodes, bool& lost, const Read& read) {
+    Items items;
+    for (Node* node : nodes) {
+        if (auto item = read(*node)) items.push_back(std::move(*item));
+        *node = {};
     }
     lost = lost || items.size() < nodes.size();
     return items;
@@ -265,7 +271,7 @@ Records read_records(const std::vector<std::shared_ptr<const SourceFile>>& files
             found.complete = false;
         }
     }
-    for (const Node& root : roots)
+    for (Node& root : roots)
         gather(root, found, diagnostics);
 
     Records records;
@@ -276,13 +282,14 @@ Records read_records(const std::vector<std::shared_ptr<const SourceFile>>& files
     const auto with = [&](auto read) {
         return [&diagnostics, read](const Node& node) { return read(node, diagnostics); };
     };
-    records.ingredients = read_all<Ingredient>(found.lists["ingredients"], unread.ingredients, with(read_ingredient));
-    records.dyes = read_all<Dye>(found.lists["dyes"], unread.dyes, with(read_dye));
-    records.jars = read_all<Jar>(found.lists["jars"], unread.jars, with(read_jar));
-    records.bases = read_all<Base>(found.lists["bases"], unread.bases, with(read_base));
-    records.lots = read_all<Lot>(found.lists["lots"], nobody_refers_to_it,
-                                 [&](const Node& node) { return read_lot(node, currency, diagnostics); });
-    records.printers = read_all<Printer>(found.lists["printers"], nobody_refers_to_it, with(read_printer));
+    records.ingredients =
+        read_all<std::vector<Ingredient>>(found.lists["ingredients"], unread.ingredients, with(read_ingredient));
+    records.dyes = read_all<std::vector<Dye>>(found.lists["dyes"], unread.dyes, with(read_dye));
+    records.jars = read_all<std::vector<Jar>>(found.lists["jars"], unread.jars, with(read_jar));
+    records.bases = read_all<std::vector<Base>>(found.lists["bases"], unread.bases, with(read_base));
+    records.lots = read_all<std::deque<Lot>>(found.lists["lots"], nobody_refers_to_it,
+                                             [&](const Node& node) { return read_lot(node, currency, diagnostics); });
+    records.printers = read_all<std::vector<Printer>>(found.lists["printers"], nobody_refers_to_it, with(read_printer));
     check_records(records, unread, diagnostics);
     if (diagnostics.errors() == 0) warn_of_missing_studio(found, diagnostics);
     return records;

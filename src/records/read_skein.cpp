@@ -143,19 +143,19 @@ std::vector<OddSkein> read_odd_skeins(const Node& node, const Lot& lot, const Cu
                           "write odd skeins: {7: 63 g}");
         return skeins;
     }
-    for (const Entry& entry : node.entries) {
+    for (const Entry& entry : node.entries()) {
         const auto number = read_number(entry, lot, diagnostics);
         if (number && std::ranges::find(skeins, *number, &OddSkein::number) != skeins.end()) {
             diagnostics.error(entry.key_spot, "skein " + std::to_string(*number) + " stands here twice",
                               "keep the weight that is right");
             continue;
         }
-        if (entry.node().kind == Node::Kind::nothing) {
+        if (entry.value.kind == Node::Kind::nothing) {
             diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(shortened(entry.key, 40)),
                               "write the skein's weight, as in 7: 63 g");
             continue;
         }
-        auto skein = read_odd_skein(entry.node(), currency, diagnostics);
+        auto skein = read_odd_skein(entry.value, currency, diagnostics);
         if (!number || !skein) continue;
         skein->number = *number;
         skeins.push_back(*skein);

@@ -59,7 +59,7 @@ std::optional<std::vector<double>> read_shares(const Node& node, const std::stri
         sound = sound && value;
         if (value) percent.push_back(*value);
     }
-    if (node.kind == Node::Kind::list && node.items.empty()) {
+    if (node.kind == Node::Kind::list && node.items().empty()) {
         diagnostics.error(node.spot, "this curve has no values",
                           "write those of your instrument, as in " + std::string{example} +
                               "; or leave the colour out");

@@ -6,14 +6,14 @@ namespace {
 
 // `P280: wear gloves`, with the code where a key belongs.
 bool refuse_code_as_key(const Node& node, Diagnostics& diagnostics) {
-    if (node.entries.size() != 1) return false;
-    const Entry& entry = node.entries.front();
+    if (node.entries().size() != 1) return false;
+    const Entry& entry = node.entries().front();
     const bool a_code = std::ranges::any_of(std::string_view{"0123456789"}, [&](char digit) {
         return entry.key.find(digit) != std::string::npos; // no key has a figure
     });
-    if (!a_code || entry.node().kind != Node::Kind::scalar) return false;
+    if (!a_code || entry.value.kind != Node::Kind::scalar) return false;
     diagnostics.error(entry.key_spot, quoted_code(entry.key) + " stands where the word “code” belongs",
-                      "write {code: " + shortened(entry.key, 40) + ", says: \"" + shortened(entry.node().text, 60) +
+                      "write {code: " + shortened(entry.key, 40) + ", says: \"" + shortened(entry.value.text, 60) +
                           "\"}; the code alone prints the published words");
     return true;
 }

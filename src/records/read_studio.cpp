@@ -21,7 +21,7 @@ std::optional<std::vector<std::string>> read_contact(const Node& node, const std
         if (auto line = read_text(one, what, diagnostics)) lines.push_back(std::move(*line));
     };
     if (node.kind == Node::Kind::list) {
-        std::ranges::for_each(node.items, add);
+        std::ranges::for_each(node.items(), add);
     } else {
         add(node);
     }
@@ -146,7 +146,7 @@ Studio read_studio(const Node& node, Diagnostics& diagnostics) {
     studio.logo = optional_field(fields, "logo", read_picture_name);
     fields.refuse_the_rest();
     const bool may_have_been_meant =
-        studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused.empty());
+        studio.currency.code.empty() && (diagnostics.errors() > errors_before || !node.refused().empty());
     if (may_have_been_meant) studio.currency = unread_currency();
     return studio;
 }

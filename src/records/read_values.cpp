@@ -181,7 +181,7 @@ namespace {
 // Where nobody says: only an instrument measures a curve.
 ColourSource usual_source(const std::optional<Sourced<RecordedColour>>& colour) {
     if (!colour) return ColourSource::eye;
-    if (std::holds_alternative<PhotoColour>(colour->value)) return ColourSource::photo;
+    if (photo_of(colour->value) != nullptr) return ColourSource::photo;
     return std::holds_alternative<Spectrum>(colour->value) ? ColourSource::instrument : ColourSource::eye;
 }
 

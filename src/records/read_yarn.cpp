@@ -48,7 +48,7 @@ void make_whole(std::vector<Fibre>& fibres, const Node& node, Diagnostics& diagn
 }
 
 std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
-    if (node.kind != Node::Kind::map || (node.entries.empty() && node.refused.empty())) {
+    if (node.kind != Node::Kind::map || (node.entries().empty() && node.refused().empty())) {
         const bool text = node.kind == Node::Kind::scalar;
         diagnostics.error(node.spot,
                           (text ? in_quotes(shortened(trimmed(node.text), 40)) : std::string{"this"}) +
@@ -58,17 +58,17 @@ std::vector<Fibre> read_fibres(const Node& node, Diagnostics& diagnostics) {
     }
     const int errors_before = diagnostics.errors();
     std::vector<Fibre> fibres;
-    for (const Entry& entry : node.entries) {
-        if (entry.node().kind == Node::Kind::nothing) {
+    for (const Entry& entry : node.entries()) {
+        if (entry.value.kind == Node::Kind::nothing) {
             diagnostics.error(entry.key_spot, "nothing stands after " + in_quotes(entry.key),
                               "write its share, as in " + entry.key + ": 75 %");
             continue;
         }
         const auto share =
-            read_percent(entry.node(), "share of " + entry.key, {percent(0.01), percent(100)}, diagnostics);
+            read_percent(entry.value, "share of " + entry.key, {percent(0.01), percent(100)}, diagnostics);
         if (share) fibres.push_back({entry.key, *share, entry.key_spot});
     }
-    if (diagnostics.errors() == errors_before && node.refused.empty()) make_whole(fibres, node, diagnostics);
+    if (diagnostics.errors() == errors_before && node.refused().empty()) make_whole(fibres, node, diagnostics);
     return fibres;
 }
 

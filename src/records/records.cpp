@@ -15,6 +15,11 @@ template <class Record> const Record& by_id(const std::vector<Record>& records, 
 
 } // namespace
 
+const PhotoColour* photo_of(const RecordedColour& colour) {
+    const auto* photo = std::get_if<Boxed<PhotoColour>>(&colour);
+    return photo == nullptr ? nullptr : &**photo;
+}
+
 const Dye& Records::dye(const std::string& id) const {
     return by_id(dyes, id);
 }

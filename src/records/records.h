@@ -2,6 +2,7 @@
 // never the same as "no". Every text is as written; ids are resolved (read_records refuses unknown ones).
 #pragma once
 
+#include "base/boxed.h"
 #include "base/colour.h"
 #include "base/date.h"
 #include "base/length.h"
@@ -17,6 +18,7 @@
 #include "records/recorded_picture.h"
 #include "records/speckle_grade.h"
 
+#include <deque>
 #include <optional>
 #include <string>
 #include <variant>
@@ -32,7 +34,10 @@ struct UnknownDate {
 };
 using RecordedDate = std::variant<UnknownDate, Date>;
 
-using RecordedColour = std::variant<Rgb, Lab, Spectrum, PhotoColour>;
+using RecordedColour = std::variant<Rgb, Lab, Spectrum, Boxed<PhotoColour>>;
+
+// The photograph that it is read from; null where it comes from elsewhere.
+const PhotoColour* photo_of(const RecordedColour& colour);
 
 enum class Market { eu, uk, us, none };
 enum class Units { metric, imperial, both }; // both: metric first
@@ -73,7 +78,7 @@ struct Studio {
     LotLimits lot_limits;
     std::optional<LotForm> lot_codes; // the form of the codes that are given out from here on
     std::optional<Backs> backs;       // none: whichever edge keeps every back upright
-    std::optional<RecordedPicture> logo;
+    Boxed<RecordedPicture> logo;
     std::optional<std::string> link; // codes to scan lead there, with a lot's id behind it
     Length dot = inches(1) / 300;    // of her printer
     Spot spot;
@@ -102,7 +107,7 @@ struct Swatch {
     std::optional<Sourced<RecordedColour>> colour; // none: dyed, but no colour taken
     ColourSource colour_source = ColourSource::eye;
     std::optional<RecordedDate> dyed;
-    std::optional<RecordedPicture> picture; // a photograph of it
+    Boxed<RecordedPicture> picture; // a photograph of it
     std::optional<std::string> notes;
     Spot spot;
 };
@@ -241,8 +246,8 @@ struct SkeinSize {
 
 // What tills know a thing by: digits whose check digit is right.
 struct ArticleNumbers {
-    std::optional<Sourced<std::string>> ean; // 13
-    std::optional<Sourced<std::string>> upc; // 12
+    Boxed<Sourced<std::string>> ean; // 13
+    Boxed<Sourced<std::string>> upc; // 12
 };
 
 struct Base {
@@ -289,10 +294,10 @@ struct Lot {
     std::optional<Price> price; // none: the tag has an empty price box
     std::optional<Sourced<RecordedColour>> colour;
     ColourSource colour_source = ColourSource::eye;
-    std::vector<Id> dyes;                   // used in it, where recorded, beside those of the recipe
-    Recipe recipe;                          // every part of it may be missing
-    std::optional<bool> alternate;          // tell the knitter to alternate skeins; none: where lots visibly differ
-    std::optional<RecordedPicture> picture; // a photograph of its yarn
+    std::vector<Id> dyes;           // used in it, where recorded, beside those of the recipe
+    Recipe recipe;                  // every part of it may be missing
+    std::optional<bool> alternate;  // tell the knitter to alternate skeins; none: where lots visibly differ
+    Boxed<RecordedPicture> picture; // a photograph of its yarn
     std::optional<std::string> notes;
     ArticleNumbers numbers = {}; // its own, before those of its base
     Spot spot;
@@ -305,7 +310,7 @@ struct Records {
     std::vector<Dye> dyes;
     std::vector<Jar> jars;
     std::vector<Base> bases;
-    std::vector<Lot> lots;
+    std::deque<Lot> lots; // over the years very many: they stay in place as they grow
 
     // Requires: an id that read_records has accepted.
     [[nodiscard]] const Dye& dye(const std::string& id) const;

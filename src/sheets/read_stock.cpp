@@ -156,8 +156,8 @@ void read_sheet(Fields& fields, Stock& stock) {
 
 // Whether a length is written so; names and remarks may end like one.
 bool speaks_inches(const Node& node) {
-    return is_imperial(node) || std::ranges::any_of(node.entries, [](const Entry& entry) {
-               return entry.key != "stock" && entry.key != "about" && speaks_inches(entry.node());
+    return is_imperial(node) || std::ranges::any_of(node.entries(), [](const Entry& entry) {
+               return entry.key != "stock" && entry.key != "about" && speaks_inches(entry.value);
            });
 }
 

@@ -24,6 +24,11 @@ namespace dyeleaf {
 
 namespace {
 
+const Node::Inside& inside_of(const Node& node) {
+    static const Node::Inside none;
+    return node.inside ? *node.inside : none;
+}
+
 // Thrown to leave the YAML reader in the middle of a file that is refused.
 struct Refused {};
 
@@ -126,7 +131,7 @@ class Builder : public YAML::EventHandler {
             Open& parent = open_.back();
             if (!explicitly) node.spot = parent.key->key_spot; // the reader's mark is at what comes next
             if (!has_colon(parent) || is_remark(parent) || (anchor != YAML::NullAnchor && is_ampersand(parent))) {
-                parent.node.refused.push_back(parent.key->key); // its complaint has been made
+                parent.node.insides().refused.push_back(parent.key->key); // its complaint has been made
                 parent.key.reset();
                 return;
             }
@@ -284,8 +289,8 @@ class Builder : public YAML::EventHandler {
         if (const auto number = split_number(parent)) {
             diagnostics_.error(spot, "the comma before " + in_quotes(shortened(key, 40)) + " parts two entries",
                                "write a decimal point: " + *number);
-            parent.node.refused.push_back(parent.node.entries.back().key);
-            parent.node.entries.pop_back();
+            parent.node.insides().refused.push_back(parent.node.entries().back().key);
+            parent.node.insides().entries.pop_back();
             return false;
         }
         const Explanation why = about_words_without_colon(key, 0, keys_);
@@ -304,8 +309,8 @@ class Builder : public YAML::EventHandler {
         const std::string_view before = text_.substr(0, begin);
         const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
         if (!parent.in_brackets || key.empty() || !is_digit(key.front()) || !before.ends_with(',')) return std::nullopt;
-        if (parent.node.entries.empty()) return std::nullopt;
-        const std::string& whole = parent.node.entries.back().node().text;
+        if (parent.node.entries().empty()) return std::nullopt;
+        const std::string& whole = parent.node.entries().back().value.text;
         if (whole.empty() || !std::ranges::all_of(whole, is_digit)) return std::nullopt;
         return whole + "." + shortened(key, 40);
     }
@@ -383,7 +388,7 @@ class Builder : public YAML::EventHandler {
         parent.nodes += nodes;
         parent.depth = std::max(parent.depth, depth + 1);
         if (parent.node.kind == Node::Kind::list) {
-            parent.node.items.push_back(std::move(node));
+            parent.node.insides().items.push_back(std::move(node));
         } else if (!parent.key) {
             take_key(parent, node);
         } else {
@@ -437,11 +442,11 @@ class Builder : public YAML::EventHandler {
                 diagnostics_.error(entry.key_spot, in_quotes(shortened(entry.key, 40)) + " stands here a second time",
                                    help);
             parent.second_record = parent.second_record || begins_record;
-            parent.node.refused.push_back(entry.key);
+            parent.node.insides().refused.push_back(entry.key);
             return;
         }
-        entry.value.push_back(std::move(value));
-        parent.node.entries.push_back(std::move(entry));
+        entry.value = std::move(value);
+        parent.node.insides().entries.push_back(std::move(entry));
     }
 
     Places& places_;
@@ -477,6 +482,20 @@ bool build(Builder& builder, Places& places, KnownKeys keys, Diagnostics& diagno
 }
 
 } // namespace
+
+const std::vector<Node>& Node::items() const {
+    return inside_of(*this).items;
+}
+const std::vector<Entry>& Node::entries() const {
+    return inside_of(*this).entries;
+}
+const std::vector<std::string>& Node::refused() const {
+    return inside_of(*this).refused;
+}
+Node::Inside& Node::insides() {
+    if (!inside) inside = Inside{};
+    return *inside;
+}
 
 std::optional<Node> parse_document(std::shared_ptr<const SourceFile> file, Diagnostics& diagnostics,
                                    std::span<const std::string_view> keys, const DocumentLimits& limits) {

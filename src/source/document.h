@@ -1,6 +1,7 @@
 // YAML text becomes a tree of nodes that know where they were written. The only room that includes yaml-cpp.
 #pragma once
 
+#include "base/boxed.h"
 #include "base/diagnostic.h"
 
 #include <memory>
@@ -12,25 +13,36 @@
 
 namespace dyeleaf {
 
-struct Node;
-
-struct Entry {
-    std::string key;
-    Spot key_spot;
-    std::vector<Node> value; // exactly one; a vector because Node is not complete here
-    [[nodiscard]] const Node& node() const { return value.front(); }
-};
+struct Entry;
 
 // A scalar is always text: nothing turns `No` into false or `0077` into 77.
 struct Node {
     enum class Kind { nothing, scalar, list, map };
+    struct Inside;
+
     Kind kind = Kind::nothing; // nothing: a key with no value, `~` or `null` unquoted
+    bool quoted = false;       // whether the scalar stood in quotes
     Spot spot;
-    std::string text;           // of a scalar
-    bool quoted = false;        // whether the scalar stood in quotes
-    std::vector<Node> items;    // of a list
-    std::vector<Entry> entries; // of a map, in the order written; keys are unique
+    std::string text;     // of a scalar
+    Boxed<Inside> inside; // of a list or map; most nodes are neither
+
+    [[nodiscard]] const std::vector<Node>& items() const;    // of a list
+    [[nodiscard]] const std::vector<Entry>& entries() const; // of a map, in the order written; keys are unique
     // Of a map: what begins entries that were refused, so that nobody misses them a second time.
+    [[nodiscard]] const std::vector<std::string>& refused() const;
+    // To be changed; made where there is none.
+    Inside& insides();
+};
+
+struct Entry {
+    std::string key;
+    Spot key_spot;
+    Node value;
+};
+
+struct Node::Inside {
+    std::vector<Node> items;
+    std::vector<Entry> entries;
     std::vector<std::string> refused;
 };
 

@@ -17,15 +17,15 @@ bool Fields::has(std::string_view key) const {
         return text.starts_with(key) &&
                (text.size() == key.size() || text[key.size()] == ' ' || text[key.size()] == ':');
     };
-    return std::ranges::find(node_->entries, key, &Entry::key) != node_->entries.end() ||
-           std::ranges::any_of(node_->refused, begins_with_key);
+    return std::ranges::find(node_->entries(), key, &Entry::key) != node_->entries().end() ||
+           std::ranges::any_of(node_->refused(), begins_with_key);
 }
 
 const Node* Fields::take(std::string_view key) {
     ask_for(key);
-    const auto entry = std::ranges::find(node_->entries, key, &Entry::key);
-    if (entry == node_->entries.end()) return nullptr;
-    const Node& value = entry->node();
+    const auto entry = std::ranges::find(node_->entries(), key, &Entry::key);
+    if (entry == node_->entries().end()) return nullptr;
+    const Node& value = entry->value;
     if (value.kind != Node::Kind::nothing) return &value;
     diagnostics_->error(entry->key_spot, "nothing stands after " + in_quotes(key),
                         "write its value after the colon, or leave the line out");
@@ -34,10 +34,10 @@ const Node* Fields::take(std::string_view key) {
 
 const Node* Fields::need(std::string_view key, std::string_view example) {
     const Node* value = take(key);
-    const bool nothing_read = node_->entries.empty() && !node_->refused.empty(); // and that was complained of
+    const bool nothing_read = node_->entries().empty() && !node_->refused().empty(); // and that was complained of
     if (value != nullptr || node_->kind != Node::Kind::map || nothing_read || has(key)) return value;
     const Missing missing{std::string{key}, std::string{example}};
-    const bool may_be_a_slip = std::ranges::any_of(node_->entries, [&](const Entry& entry) {
+    const bool may_be_a_slip = std::ranges::any_of(node_->entries(), [&](const Entry& entry) {
         return !is_asked_for(entry.key) && nearest(entry.key, {missing.key}).has_value();
     });
     if (may_be_a_slip) {
@@ -54,7 +54,7 @@ void Fields::ignore(std::string_view key) {
 
 void Fields::refuse_the_rest() {
     if (node_->kind != Node::Kind::map) complain_of_shape();
-    for (const Entry& entry : node_->entries) {
+    for (const Entry& entry : node_->entries()) {
         if (is_asked_for(entry.key)) continue;
         const auto meant = diagnostics_->is_full() ? std::nullopt : nearest(entry.key, asked_);
         diagnostics_->error(entry.key_spot, in_quotes(entry.key) + " is not a key of the " + what_,

@@ -201,7 +201,7 @@ std::optional<Rgb> read_ink(const Node& node, Diagnostics& diagnostics) {
 const std::vector<Node>& read_list(const Node& node, const std::string& what, const std::string& example,
                                    Diagnostics& diagnostics) {
     static const std::vector<Node> none;
-    if (node.kind == Node::Kind::list) return node.items;
+    if (node.kind == Node::Kind::list) return node.items();
     diagnostics.error(node.spot, what + " is a list, and here stands " + kind_word(node.kind),
                       "write it like " + example);
     return none;

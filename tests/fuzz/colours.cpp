@@ -17,7 +17,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
             fields.refuse_the_rest();
         }
         if (!colour) return;
-        if (auto* photo = std::get_if<PhotoColour>(&colour->value)) photo->reading = PhotoReading{};
+        if (auto* photo = std::get_if<Boxed<PhotoColour>>(&colour->value)) (*photo)->reading = PhotoReading{};
         (void)hue_key(lab_of(colour->value));
         (void)to_hex(rgb_of(colour->value));
         (void)is_beyond_print(colour->value);

@@ -25,7 +25,7 @@ std::string complaint(const std::function<void(PhotoReading&)>& change, bool by_
     photo.reading = sound();
     change(*photo.reading);
     Diagnostics diagnostics;
-    check_photo(Sourced<RecordedColour>{photo, {}}, "Fox", diagnostics);
+    check_photo(Sourced<RecordedColour>{Boxed{photo}, {}}, "Fox", diagnostics);
     CHECK(diagnostics.errors() == 0);
     std::string all;
     for (const Diagnostic& one : diagnostics.sorted())

@@ -14,8 +14,8 @@ LotForm form(const char* text) {
     return std::get<LotForm>(parsed);
 }
 
-std::vector<Lot> lots(const std::vector<std::string>& ids) {
-    std::vector<Lot> result;
+std::deque<Lot> lots(const std::vector<std::string>& ids) {
+    std::deque<Lot> result;
     for (const std::string& id : ids) {
         Lot lot;
         lot.id.value = id;

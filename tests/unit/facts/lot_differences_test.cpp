@@ -19,7 +19,7 @@ Lot lot_of(const char* id, double lightness, ColourSource source = ColourSource:
     return lot;
 }
 
-Records with(std::vector<Lot> lots) {
+Records with(std::deque<Lot> lots) {
     Records records = studio_records();
     records.lots = std::move(lots);
     return records;
@@ -63,15 +63,18 @@ TEST_CASE("only lots of one colourway and base are compared, each two once", "[f
 TEST_CASE("a tag asks to alternate where lots visibly differ by measure, unless the record says otherwise", "[facts]") {
     // ΔE00 of two greys is their lightness step over 1 + 0.015 d² / √(20 + d²), d the mean's distance from 50.
     Records records = with({lot_of("a", 50), lot_of("b", 51), lot_of("c", 58)});
-    CHECK(asks_to_alternate(records, records.lots[0]));
-    CHECK(asks_to_alternate(records, records.lots[2]));
+    const auto asks = [](const Records& all, std::size_t lot) {
+        return asks_to_alternate(lots_by_yarn(all), all.lots[lot], all.studio.lot_limits);
+    };
+    CHECK(asks(records, 0));
+    CHECK(asks(records, 2));
     records.lots[0].alternate = false;
-    CHECK_FALSE(asks_to_alternate(records, records.lots[0]));
+    CHECK_FALSE(asks(records, 0));
     records.lots.pop_back();
-    CHECK_FALSE(asks_to_alternate(records, records.lots[1]));
+    CHECK_FALSE(asks(records, 1));
     records.lots[1].alternate = true;
-    CHECK(asks_to_alternate(records, records.lots[1]));
+    CHECK(asks(records, 1));
 
     const Records seen = with({lot_of("a", 50, ColourSource::photo), lot_of("c", 58)});
-    CHECK_FALSE(asks_to_alternate(seen, seen.lots[0]));
+    CHECK_FALSE(asks(seen, 0));
 }

@@ -108,8 +108,8 @@ Records complete_records() {
     photo.photo.name.value = "damselfly.jpg";
     photo.reading = PhotoReading{};
     photo.reading->read_as = "sRGB";
-    const Sourced<RecordedColour> photographed{photo, {}};
-    strong.swatches.push_back(swatch(3, "plain-sock", photo));
+    const Sourced<RecordedColour> photographed{Boxed{photo}, {}};
+    strong.swatches.push_back(swatch(3, "plain-sock", Boxed{photo}));
     strong.breaks_into = std::vector<Component>{{"teal", photographed, std::nullopt}};
     records.lots.front().colour = photographed;
     records.dyes.push_back(strong);

@@ -42,52 +42,52 @@ TEST_CASE("scalars stay the text that was written", "[source]") {
     const Node node = read("[No, yes, on, 0077, 1e5, 2024-05-01, 012, 0x1F, .inf, 12:30:45, 1_000, nUll]");
     const std::vector<std::string> written = {"No",  "yes",  "on",   "0077",     "1e5",   "2024-05-01",
                                               "012", "0x1F", ".inf", "12:30:45", "1_000", "nUll"};
-    REQUIRE(node.items.size() == written.size());
+    REQUIRE(node.items().size() == written.size());
     for (std::size_t i = 0; i < written.size(); ++i) {
-        CHECK(node.items[i].kind == Node::Kind::scalar);
-        CHECK(node.items[i].text == written[i]);
+        CHECK(node.items()[i].kind == Node::Kind::scalar);
+        CHECK(node.items()[i].text == written[i]);
     }
 }
 
 TEST_CASE("nothing is ~, null and what is left empty, unless quoted", "[source]") {
     const Node node = read("a:\nb: ~\nc: null\nd: ''\ne: \"~\"\nf: 'null'\ng:\n");
-    REQUIRE(node.entries.size() == 7);
+    REQUIRE(node.entries().size() == 7);
     for (const std::size_t i : {0U, 1U, 2U, 6U})
-        CHECK(node.entries[i].node().kind == Node::Kind::nothing);
+        CHECK(node.entries()[i].value.kind == Node::Kind::nothing);
     for (const std::size_t i : {3U, 4U, 5U}) {
-        CHECK(node.entries[i].node().kind == Node::Kind::scalar);
-        CHECK(node.entries[i].node().quoted);
+        CHECK(node.entries()[i].value.kind == Node::Kind::scalar);
+        CHECK(node.entries()[i].value.quoted);
     }
-    CHECK(node.entries[0].node().spot.line == 1); // where its key stands, not where the next begins
-    CHECK(node.entries[1].node().spot.column == 4);
-    CHECK(node.entries[6].node().spot.line == 7);
+    CHECK(node.entries()[0].value.spot.line == 1); // where its key stands, not where the next begins
+    CHECK(node.entries()[1].value.spot.column == 4);
+    CHECK(node.entries()[6].value.spot.line == 7);
 }
 
 TEST_CASE("places count lines and characters from one", "[source]") {
     const Node node = read("\xEF\xBB\xBFé: \"Slöe\"   # remark\r\nbreaks into: [rüst, 'lilac']\r\nlast: {ä: ö}\r\n");
     CHECK(node.spot.line == 1);
-    CHECK(node.entries[0].key_spot.column == 1);
-    CHECK(node.entries[0].node().spot.column == 4);
-    CHECK(node.entries[0].node().spot.length == 6); // with its quotation marks
-    CHECK(node.entries[1].key_spot.line == 2);
-    CHECK(node.entries[1].key_spot.length == 11);
-    CHECK(node.entries[1].node().spot.column == 14);
-    CHECK(node.entries[1].node().items[1].spot.column == 21);
-    CHECK(node.entries[2].node().entries[0].node().spot.line == 3);
-    CHECK(node.entries[2].node().entries[0].node().spot.column == 11);
+    CHECK(node.entries()[0].key_spot.column == 1);
+    CHECK(node.entries()[0].value.spot.column == 4);
+    CHECK(node.entries()[0].value.spot.length == 6); // with its quotation marks
+    CHECK(node.entries()[1].key_spot.line == 2);
+    CHECK(node.entries()[1].key_spot.length == 11);
+    CHECK(node.entries()[1].value.spot.column == 14);
+    CHECK(node.entries()[1].value.items()[1].spot.column == 21);
+    CHECK(node.entries()[2].value.entries()[0].value.spot.line == 3);
+    CHECK(node.entries()[2].value.entries()[0].value.spot.column == 11);
 }
 
 TEST_CASE("aliases are copied and keep the place of what they name", "[source]") {
     const Node node = read("a: &fibre {wool: 100 %}\nb: *fibre\n");
-    REQUIRE(node.entries[1].node().entries.size() == 1);
-    CHECK(node.entries[1].node().entries[0].key == "wool");
-    CHECK(node.entries[1].node().spot.line == 1);
+    REQUIRE(node.entries()[1].value.entries().size() == 1);
+    CHECK(node.entries()[1].value.entries()[0].key == "wool");
+    CHECK(node.entries()[1].value.spot.line == 1);
 }
 
 TEST_CASE("keys stay in the order written", "[source]") {
     const Node node = read("z: 1\na: 2\nm: 3\n");
-    CHECK(node.entries[0].key == "z");
-    CHECK(node.entries[2].key == "m");
+    CHECK(node.entries()[0].key == "z");
+    CHECK(node.entries()[2].key == "m");
 }
 
 TEST_CASE("bytes that are no text are refused at their place", "[source]") {
