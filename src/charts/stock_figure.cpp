@@ -98,7 +98,7 @@ struct Sample {
 Sample sample_of(const Stock& stock, const Trim& trim) {
     constexpr int plenty = 60;
     Diagnostics unheard;
-    const auto plans = plan_sheets({trim}, stock, {{stock.page_per_label ? 1 : plenty}, {}}, {}, unheard);
+    const auto plans = plan_sheets(std::vector{trim}, stock, {{stock.page_per_label ? 1 : plenty}, {}}, {}, unheard);
     if (plans.empty()) return {{stock.paper, {}}, {stock.paper, {}}, {}};
     Sample sample{plans.front(), {}, {}};
     const std::vector<Trim> trims(sample.plan.slots.size(), trim);

@@ -59,7 +59,7 @@ void compare_with_note(Job& job, const Render& request, const Date& today, Diagn
     PrintedNote note = read_note(request.folder.home, diagnostics);
     const std::vector<std::uint64_t> now = digests(job, request);
     std::vector<std::size_t> changed;
-    std::vector<Trim> trims;
+    Trims trims;
     const PrintedNote before = note;
     for (std::size_t i = 0; i < job.items.size(); ++i) {
         const std::string id = job.items[i].id;

@@ -56,9 +56,8 @@ std::optional<Stock> stock_for(const Render& request, const Design& design, cons
     return std::nullopt;
 }
 
-std::vector<Trim> trims_of(const Design& design, const Items& items, Diagnostics& diagnostics) {
-    std::vector<Trim> trims;
-    trims.reserve(items.size());
+Trims trims_of(const Design& design, const Items& items, Diagnostics& diagnostics) {
+    Trims trims;
     for (const Item& item : items) {
         if (const auto size = label_size(design, item, diagnostics))
             trims.push_back({size->size, design.shape.round, design.shape.corner, design.shape.bleed,
@@ -82,10 +81,8 @@ std::vector<std::string> stocks_that_take(const Job& job, const Library& library
 std::vector<SheetPlan> plan(const Job& job, const Render& request, const Library& library, Diagnostics& diagnostics) {
     Diagnostics planning;
     const Spot at = request.stock ? Spot{} : job.design.spot;
-    std::vector<std::string> names;
-    for (const Item& item : job.items)
-        names.push_back(item.id);
-    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles, names}, at, planning);
+    const auto name = [&](std::size_t label) { return job.items[label].id; };
+    auto sheets = plan_sheets(job.trims, job.stock, {job.copies, request.used, request.piles, name}, at, planning);
     std::string others;
     if (planning.errors() > 0 && request.used.empty() && !request.piles) {
         const auto names = stocks_that_take(job, library);
@@ -153,7 +150,7 @@ void note_printer(Job& job, const Render& request, Diagnostics& diagnostics) {
 }
 
 // The rectangle around all labels of a sheet.
-Rect around_labels(const SheetPlan& plan, const std::vector<Trim>& trims) {
+Rect around_labels(const SheetPlan& plan, const Trims& trims) {
     Point least = plan.slots.front().origin;
     Point most = least;
     for (const Slot& slot : plan.slots) {
@@ -193,7 +190,7 @@ void note_backs(Job& job, const Render& request, Diagnostics& diagnostics) {
 // A back that runs past the edge needs paper there to run on to.
 void check_bleed(const Job& job, Diagnostics& diagnostics) {
     if (!job.design.back || job.stock.page_per_label) return;
-    for (const Trim& trim : job.trims) {
+    for (const Trim& trim : job.trims.kinds()) {
         const Length bleed = bleed_on(job.stock, trim);
         if (!fits(back_play, trim.bleed) || fits(back_play, bleed)) continue;
         diagnostics.warning({},
@@ -265,7 +262,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     job->trims = trims_of(job->design, job->items, diagnostics);
     // A picture for the screen shows the label as it will be cut.
     if (request.format != Format::pdf && job->stock.page_per_label && !job->stock.page_marks) {
-        for (Trim& trim : job->trims)
+        for (Trim& trim : job->trims.kinds())
             trim.bleed = {};
     }
     if (!sound()) return nullptr;

@@ -31,7 +31,7 @@ struct Job {
     Languages languages;
     std::optional<Backs> backs = {}; // none: like a page
     Items items = {};
-    std::vector<Trim> trims = {}; // of each item's label
+    Trims trims = {};             // of each item's label
     std::vector<int> copies = {}; // of each
     int unchanged = 0;            // labels left out by --changed
     std::string note = {};        // the new text of the note of what was printed; empty: none is to be kept

@@ -14,7 +14,7 @@ namespace dyeleaf {
 struct PrintRun {
     const std::vector<SheetPlan>& plans;
     const Items& items;
-    const std::vector<Trim>& trims;
+    const Trims& trims;
     const Stock& stock;
     const Language& language;
     bool two_sided = false;

@@ -2,27 +2,16 @@
 #pragma once
 
 #include "base/diagnostic.h"
-#include "base/sector.h"
 #include "display/display_list.h"
 #include "sheets/stock.h"
+#include "sheets/trims.h"
 
-#include <optional>
+#include <functional>
 #include <set>
 #include <string>
 #include <vector>
 
 namespace dyeleaf {
-
-// The outline along which a label is cut.
-struct Trim {
-    Size size;
-    bool round = false;                // an ellipse
-    Length corner;                     // radius
-    Length bleed;                      // how far artwork may run beyond the trim
-    Length clipped{};                  // how much of either side the two top corners lose
-    std::optional<Sector> sector = {}; // a piece of a ring in the rectangle of `size`
-    friend bool operator==(const Trim&, const Trim&) = default;
-};
 
 struct Slot {
     std::size_t label = 0;  // which of the labels
@@ -35,11 +24,14 @@ struct SheetPlan {
     std::vector<Slot> slots;
 };
 
+// What a label's record is called, for complaints about some of them; none: nobody knows.
+using NameOfLabel = std::function<std::string(std::size_t label)>;
+
 struct ImposeOptions {
-    std::vector<int> copies;             // of each label, one after the other; empty: one of each
-    std::set<int> used;                  // cells of the first sheet that are used up, row by row from 1
-    bool piles = false;                  // each place takes consecutive labels down through the sheets
-    std::vector<std::string> names = {}; // of each label's record, for complaints about some of them; empty: none
+    std::vector<int> copies; // of each label, one after the other; empty: one of each
+    std::set<int> used;      // cells of the first sheet that are used up, row by row from 1
+    bool piles = false;      // each place takes consecutive labels down through the sheets
+    NameOfLabel name = {};
 };
 
 // Where each label goes, in reading order. Plain card is filled in rows, the sheet upright or on its side, whichever
@@ -47,7 +39,7 @@ struct ImposeOptions {
 // another in reading order hold the labels in theirs. A label that is too large for the stock or its pouch or does not
 // go into its cells whole, a used cell that is not there, a first sheet without a free cell, and piles or single cuts
 // of different sizes are errors (`at` is where the stock was asked for).
-std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock& stock, const ImposeOptions& options,
+std::vector<SheetPlan> plan_sheets(const Trims& labels, const Stock& stock, const ImposeOptions& options,
                                    const Spot& at, Diagnostics& diagnostics);
 
 // `back` is for paper turned over like a page, left edge to right; `back_of_pad` for paper turned up like a sheet of a

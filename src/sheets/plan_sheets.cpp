@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 #include <utility>
 
 namespace dyeleaf {
@@ -17,7 +18,7 @@ namespace dyeleaf {
 namespace {
 
 // The outline of each slot's label.
-std::vector<Trim> trims_of(const SheetPlan& plan, const std::vector<Trim>& labels) {
+std::vector<Trim> trims_of(const SheetPlan& plan, const Trims& labels) {
     std::vector<Trim> trims;
     trims.reserve(plan.slots.size());
     for (const Slot& slot : plan.slots)
@@ -25,7 +26,7 @@ std::vector<Trim> trims_of(const SheetPlan& plan, const std::vector<Trim>& label
     return trims;
 }
 
-void warn_without_test_line(const std::vector<SheetPlan>& sheets, const std::vector<Trim>& labels, const Stock& stock,
+void warn_without_test_line(const std::vector<SheetPlan>& sheets, const Trims& labels, const Stock& stock,
                             const Spot& at, Diagnostics& diagnostics) {
     for (const SheetPlan& sheet : sheets) {
         if (find_test_band(sheet.paper, stock.margin, occupied(sheet, trims_of(sheet, labels), stock), {})) continue;
@@ -55,20 +56,27 @@ void deal_into_piles(std::vector<SheetPlan>& sheets, const std::vector<std::size
         slots[i]->label = order[i];
 }
 
-bool are_one_size(const std::vector<Trim>& labels) {
-    return std::ranges::all_of(labels, [&](const Trim& label) {
-        return near(label.size.width, labels.front().size.width) && near(label.size.height, labels.front().size.height);
+bool are_one_size(const Trims& labels) {
+    const Size first = labels[0].size;
+    return std::ranges::all_of(labels.kinds(), [&](const Trim& label) {
+        return near(label.size.width, first.width) && near(label.size.height, first.height);
     });
 }
 
-std::vector<SheetPlan> page_per_label(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                      const Stock& stock) {
+std::vector<SheetPlan> page_per_label(const Trims& labels, const std::vector<std::size_t>& order, const Stock& stock) {
     std::vector<SheetPlan> sheets;
     for (const std::size_t label : order) {
         const Length rim = page_rim(stock, labels[label]);
         sheets.push_back({grown({{}, labels[label].size}, rim).size, {{label, {rim, rim}, 1}}});
     }
     return sheets;
+}
+
+// An empty one with room for as many labels as the last: most sheets of a run are full.
+SheetPlan sheet_like_last(const std::vector<SheetPlan>& sheets, Size paper) {
+    SheetPlan sheet{paper, {}};
+    if (!sheets.empty()) sheet.slots.reserve(sheets.back().slots.size());
+    return sheet;
 }
 
 // Ready-cut cells.
@@ -91,18 +99,17 @@ bool leaves_room(const std::set<int>& used, int cells, const Stock& stock, const
 }
 
 // A label may be smaller than its cell; it lies in the middle then.
-std::vector<SheetPlan> fill_cells(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                  const Stock& stock, const ImposeOptions& options, const Spot& at,
-                                  Diagnostics& diagnostics) {
+std::vector<SheetPlan> fill_cells(const Trims& labels, const std::vector<std::size_t>& order, const Stock& stock,
+                                  const ImposeOptions& options, const Spot& at, Diagnostics& diagnostics) {
     const std::vector<Rect> cells = cell_rects(*stock.cells);
     const std::set<int>& used = options.used;
     const auto refusal = [&](const Trim& label) { return refusal_by_cell(label, stock); };
-    const bool wrong = complain_of_refused(labels, options.names, refusal, at, diagnostics);
+    const bool wrong = complain_of_refused(labels, options.name, refusal, at, diagnostics);
     if (!leaves_room(used, static_cast<int>(cells.size()), stock, at, diagnostics) || wrong) return {};
     std::vector<SheetPlan> sheets;
     for (auto label = order.begin(); label != order.end();) {
         const bool is_first = sheets.empty();
-        SheetPlan& sheet = sheets.emplace_back(SheetPlan{stock.paper, {}});
+        SheetPlan& sheet = sheets.emplace_back(sheet_like_last(sheets, stock.paper));
         for (int number = 1; number <= static_cast<int>(cells.size()) && label != order.end(); ++number) {
             if (is_first && used.contains(number)) continue;
             const Rect& cell = cells[static_cast<std::size_t>(number) - 1];
@@ -125,31 +132,32 @@ struct Row {
     Size size;
 };
 
-std::vector<Row> fill_rows(const std::vector<Trim>& labels, const std::vector<std::size_t>& order, Length width,
-                           Length gap) {
-    std::vector<Row> rows;
+// As many of the first labels as go beside one another; one at the least.
+Row fill_row(const Trims& labels, std::span<const std::size_t> order, Length width, Length gap) {
+    Row row;
     for (const std::size_t label : order) {
         const Size size = labels[label].size;
-        if (rows.empty() || !fits(rows.back().size.width + gap + size.width, width)) rows.emplace_back();
-        Row& row = rows.back();
         const Length x = row.slots.empty() ? Length{} : row.size.width + gap;
+        if (!row.slots.empty() && !fits(x + size.width, width)) break;
         row.slots.push_back({label, {x, {}}, 0});
         row.size = {x + size.width, larger(row.size.height, size.height)};
     }
-    return rows;
+    return row;
 }
 
 // Rows put on sheets from the top. The block of labels is centred from left to right, alike on every sheet, so that a
 // pile of sheets can be cut at once; where there is room at the top it is left for the cut marks.
-std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order, Size paper,
+std::vector<SheetPlan> fill_card(const Trims& labels, const std::vector<std::size_t>& order, Size paper,
                                  const Stock& stock) {
     const Rect room = card_room(paper, stock);
     std::vector<SheetPlan> sheets;
     Size block; // of the widest and of the tallest sheet
     Length y;
-    for (const Row& row : fill_rows(labels, order, room.size.width, stock.gap)) {
+    for (std::span<const std::size_t> rest{order}; !rest.empty();) {
+        const Row row = fill_row(labels, rest, room.size.width, stock.gap);
+        rest = rest.subspan(row.slots.size());
         if (sheets.empty() || !fits(y + row.size.height, room.size.height)) {
-            sheets.push_back({paper, {}});
+            sheets.push_back(sheet_like_last(sheets, paper));
             y = {};
         }
         for (const Slot& slot : row.slots)
@@ -168,8 +176,8 @@ std::vector<SheetPlan> fill_card(const std::vector<Trim>& labels, const std::vec
     return sheets;
 }
 
-void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>& ways, const Stock& stock,
-                        const std::vector<std::string>& names, const Spot& at, Diagnostics& diagnostics) {
+void complain_too_large(const Trims& labels, const std::vector<Size>& ways, const Stock& stock, const NameOfLabel& name,
+                        const Spot& at, Diagnostics& diagnostics) {
     std::string largest = measures(card_room(ways.front(), stock).size);
     if (ways.size() > 1) largest += ", or " + measures(card_room(ways.back(), stock).size) + " with the sheet turned";
     const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
@@ -179,7 +187,7 @@ void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>
                        "make the label smaller in the layout, or choose a larger stock with --stock (`dyeleaf "
                        "stocks` lists them); one with `page per label: yes` takes any size"};
     };
-    if (complain_of_refused(labels, names, refusal, at, diagnostics)) return;
+    if (complain_of_refused(labels, name, refusal, at, diagnostics)) return;
     diagnostics.error(at,
                       "some labels fit " + in_quotes(stock.name) +
                           " only with the sheet upright, others only with it "
@@ -188,10 +196,10 @@ void complain_too_large(const std::vector<Trim>& labels, const std::vector<Size>
 }
 
 // Labels that share their cuts are alike, have straight sides, and end at the cut.
-bool may_share_cuts(const std::vector<Trim>& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
+bool may_share_cuts(const Trims& labels, const Stock& stock, const Spot& at, Diagnostics& diagnostics) {
     const std::string other = "choose a stock with corner marks, such as a4-card";
     const auto is_curved = [](const Trim& label) { return label.round || label.sector; };
-    if (const auto curved = std::ranges::find_if(labels, is_curved); curved != labels.end()) {
+    if (const auto curved = std::ranges::find_if(labels.kinds(), is_curved); curved != labels.kinds().end()) {
         diagnostics.error(at,
                           std::string{curved->round ? "round labels" : "labels that are cut along an arc"} +
                               " cannot share a cut, and " + in_quotes(stock.name) + " has single cuts",
@@ -204,7 +212,7 @@ bool may_share_cuts(const std::vector<Trim>& labels, const Stock& stock, const S
             "print those of one size at a time with --only, or " + other);
         return false;
     }
-    if (std::ranges::any_of(labels, [](const Trim& label) { return label.bleed > Length{}; })) {
+    if (std::ranges::any_of(labels.kinds(), [](const Trim& label) { return label.bleed > Length{}; })) {
         diagnostics.warning(at,
                             "these labels have colour that runs past their edges, and " + in_quotes(stock.name) +
                                 " has one cut between neighbours: a knife that strays leaves a rim of the "
@@ -214,17 +222,16 @@ bool may_share_cuts(const std::vector<Trim>& labels, const Stock& stock, const S
     return true;
 }
 
-std::vector<SheetPlan> cut_from_card(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                     const Stock& stock, const std::vector<std::string>& names, const Spot& at,
-                                     Diagnostics& diagnostics) {
+std::vector<SheetPlan> cut_from_card(const Trims& labels, const std::vector<std::size_t>& order, const Stock& stock,
+                                     const NameOfLabel& name, const Spot& at, Diagnostics& diagnostics) {
     if (stock.cut == Cut::single_cuts && !may_share_cuts(labels, stock, at, diagnostics)) return {};
-    if (stock.laminate && !goes_into_pouch(labels, stock, names, at, diagnostics)) return {};
+    if (stock.laminate && !goes_into_pouch(labels, stock, name, at, diagnostics)) return {};
     std::vector<Size> ways = {stock.paper};
     if (stock.may_turn) ways.push_back(turned_size(Turn::right, stock.paper));
 
     const auto holds_all = [&](Size paper) {
         const Size room = card_room(paper, stock).size;
-        return std::ranges::all_of(labels, [&](const Trim& label) { return holds(room, label.size); });
+        return std::ranges::all_of(labels.kinds(), [&](const Trim& label) { return holds(room, label.size); });
     };
     std::vector<SheetPlan> best;
     bool possible = false;
@@ -235,13 +242,13 @@ std::vector<SheetPlan> cut_from_card(const std::vector<Trim>& labels, const std:
         best = std::move(sheets);
         possible = true;
     }
-    if (!possible) complain_too_large(labels, ways, stock, names, at, diagnostics);
+    if (!possible) complain_too_large(labels, ways, stock, name, at, diagnostics);
     return best;
 }
 
 } // namespace
 
-std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock& stock, const ImposeOptions& options,
+std::vector<SheetPlan> plan_sheets(const Trims& labels, const Stock& stock, const ImposeOptions& options,
                                    const Spot& at, Diagnostics& diagnostics) {
     const std::vector<std::size_t> order = with_copies(labels.size(), options.copies);
     if (order.empty()) return {};
@@ -250,7 +257,7 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
                           "leave them away, or choose a stock with cells (`dyeleaf stocks` lists them)");
         return {};
     }
-    if (stock.roll) return along_roll(labels, order, stock, options.names, at, diagnostics);
+    if (stock.roll) return along_roll(labels, order, stock, options.name, at, diagnostics);
     if (stock.page_per_label) return page_per_label(labels, order, stock);
     if (options.piles && !are_one_size(labels)) {
         diagnostics.error(at, "labels of different sizes cannot be cut as one pile",
@@ -258,7 +265,7 @@ std::vector<SheetPlan> plan_sheets(const std::vector<Trim>& labels, const Stock&
         return {};
     }
     std::vector<SheetPlan> sheets = stock.cells ? fill_cells(labels, order, stock, options, at, diagnostics)
-                                                : cut_from_card(labels, order, stock, options.names, at, diagnostics);
+                                                : cut_from_card(labels, order, stock, options.name, at, diagnostics);
     if (options.piles) deal_into_piles(sheets, order);
     warn_without_test_line(sheets, labels, stock, at, diagnostics);
     return sheets;

@@ -12,8 +12,8 @@
 
 namespace dyeleaf {
 
-bool goes_into_pouch(const std::vector<Trim>& labels, const Stock& stock, const std::vector<std::string>& names,
-                     const Spot& at, Diagnostics& diagnostics) {
+bool goes_into_pouch(const Trims& labels, const Stock& stock, const NameOfLabel& name, const Spot& at,
+                     Diagnostics& diagnostics) {
     const Laminate& laminate = *stock.laminate;
     const Length film = laminate.film * 2;
     const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
@@ -32,10 +32,10 @@ bool goes_into_pouch(const std::vector<Trim>& labels, const Stock& stock, const 
                        "take a larger pouch, or a card of at most " +
                            measures({pouch.width - film, pouch.height - film})};
     };
-    return !complain_of_refused(labels, names, refusal, at, diagnostics);
+    return !complain_of_refused(labels, name, refusal, at, diagnostics);
 }
 
-std::vector<std::size_t> sheets_to_lay(const std::vector<SheetPlan>& plans, const std::vector<Trim>& labels) {
+std::vector<std::size_t> sheets_to_lay(const std::vector<SheetPlan>& plans, const Trims& labels) {
     const auto places = [&](const SheetPlan& plan) {
         std::vector<Rect> rects;
         for (const Slot& slot : plan.slots)

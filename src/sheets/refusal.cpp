@@ -13,7 +13,7 @@ std::string in_words(const Trim& trim) {
                                                    : measures(trim.size) + " oval";
 }
 
-bool complain_of_refused(const std::vector<Trim>& labels, const std::vector<std::string>& names,
+bool complain_of_refused(const Trims& labels, const NameOfLabel& name,
                          const std::function<std::optional<Refusal>(const Trim&)>& refusal_of, const Spot& at,
                          Diagnostics& diagnostics) {
     struct Alike {
@@ -34,9 +34,9 @@ bool complain_of_refused(const std::vector<Trim>& labels, const std::vector<std:
     }
     for (const Alike& group : groups) {
         std::string whose;
-        if (!names.empty() && group.labels.size() < labels.size()) {
+        if (name && group.labels.size() < labels.size()) {
             const auto others = static_cast<int>(group.labels.size()) - 1;
-            whose = in_quotes(names[group.labels.front()]) +
+            whose = in_quotes(name(group.labels.front())) +
                     (others > 0 ? " and " + counted(others, "other", "others") : std::string{}) + ": ";
         }
         diagnostics.error(at, whose + group.refusal.message, group.refusal.help);

@@ -18,8 +18,8 @@ struct Refusal {
 std::string in_words(const Trim& trim);
 
 // Complains once of all labels that do not fit for the same reason, and names their records where others do fit;
-// whether there was anything to complain of. `names` as in ImposeOptions.
-bool complain_of_refused(const std::vector<Trim>& labels, const std::vector<std::string>& names,
+// whether there was anything to complain of. `name` as in ImposeOptions.
+bool complain_of_refused(const Trims& labels, const NameOfLabel& name,
                          const std::function<std::optional<Refusal>(const Trim&)>& refusal_of, const Spot& at,
                          Diagnostics& diagnostics);
 

@@ -40,9 +40,8 @@ std::string room_words(Length whole, Length margin) {
 
 } // namespace
 
-std::vector<SheetPlan> along_roll(const std::vector<Trim>& labels, const std::vector<std::size_t>& order,
-                                  const Stock& stock, const std::vector<std::string>& names, const Spot& at,
-                                  Diagnostics& diagnostics) {
+std::vector<SheetPlan> along_roll(const Trims& labels, const std::vector<std::size_t>& order, const Stock& stock,
+                                  const NameOfLabel& name, const Spot& at, Diagnostics& diagnostics) {
     const Roll& roll = *stock.roll;
     const auto refusal = [&](const Trim& label) -> std::optional<Refusal> {
         if (roll.length && label.round) {
@@ -59,7 +58,7 @@ std::vector<SheetPlan> along_roll(const std::vector<Trim>& labels, const std::ve
                        "make the label smaller in the layout, or choose another stock with --stock (`dyeleaf stocks` "
                        "lists them)"};
     };
-    if (complain_of_refused(labels, names, refusal, at, diagnostics)) return {};
+    if (complain_of_refused(labels, name, refusal, at, diagnostics)) return {};
     std::vector<SheetPlan> pages;
     for (const std::size_t label : order) {
         const Turn turn = *lie_on_roll(stock, labels[label].size);

@@ -304,13 +304,14 @@ TEST_CASE("a rounded cell takes a label that is as round at its corners, or far 
 TEST_CASE("a complaint about some of the labels names their records", "[sheets]") {
     std::vector<Trim> wanted = labels(1, 60, 38);
     wanted.insert(wanted.end(), 2, {{mm(80), mm(38)}, false, {}, {}});
-    CHECK(plan(wanted, cells(), {{}, {}, false, {"sloe", "haw", "rosehip"}}).message() ==
+    const auto name = [](std::size_t label) { return std::vector<std::string>{"sloe", "haw", "rosehip"}.at(label); };
+    CHECK(plan(wanted, cells(), {{}, {}, false, name}).message() ==
           "“haw” and 1 other: the label is 80 × 38 mm, but the cells of the stock “cells” are 60 × 38 mm: it is 20 mm "
           "too "
           "wide");
     wanted = labels(1, 60, 38);
     wanted.push_back({{mm(300), mm(38)}, false, {}, {}});
-    CHECK_THAT(plan(wanted, card(), {{}, {}, false, {"sloe", "haw"}}).message(),
+    CHECK_THAT(plan(wanted, card(), {{}, {}, false, name}).message(),
                Catch::StartsWith("“haw”: the label is 300 × 38 mm; “card” takes at most"));
 }
 
