@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <iterator>
 #include <stdexcept>
 #include <utility>
@@ -23,14 +24,13 @@ void append_big_endian(std::string& bytes, std::uint64_t value, int count) {
 
 } // namespace
 
-ObjectFile::ObjectFile(ByteSink sink) : sink_(std::move(sink)), places_{missing} {
+ObjectFile::ObjectFile(ByteSink sink) : sink_(std::move(sink)) {
     // The second line tells programs that carry files that this one is binary (7.5.2).
     write("%PDF-1.6\n%\xE2\xE3\xCF\xD3\n");
 }
 
 int ObjectFile::reserve() {
-    places_.push_back(missing);
-    return static_cast<int>(places_.size()) - 1;
+    return objects_++;
 }
 
 void ObjectFile::put(int object, std::string_view value) {
@@ -39,7 +39,7 @@ void ObjectFile::put(int object, std::string_view value) {
     group_values_ += value;
     group_values_ += '\n';
     const auto group = static_cast<std::uint32_t>(groups_.size() - 1);
-    places_.at(static_cast<std::size_t>(object)) = in_group | (group * most_in_group + in_group_);
+    note_place(object, in_group | (group * most_in_group + in_group_));
     if (++in_group_ == most_in_group) close_group();
 }
 
@@ -47,6 +47,19 @@ int ObjectFile::put(std::string_view value) {
     const int object = reserve();
     put(object, value);
     return object;
+}
+
+void ObjectFile::put_long(int object, const std::function<void(const ByteSink& piece)>& give) {
+    close_group();
+    groups_.push_back(reserve());
+    note_place(object, in_group | (static_cast<std::uint32_t>(groups_.size() - 1) * most_in_group));
+    const std::string table = fmt::format("{} 0 ", object);
+    std::string packed;
+    deflater_.start();
+    deflater_.add(table, packed);
+    give([&](std::string_view piece) { deflater_.add(piece, packed); });
+    deflater_.end(packed);
+    put_packed(groups_.back(), fmt::format("/Type/ObjStm/N 1/First {}/Filter/FlateDecode", table.size()), packed);
 }
 
 void ObjectFile::put_stream(int object, std::string_view entries, std::string_view bytes) {
@@ -72,8 +85,19 @@ int ObjectFile::put_packed(std::string_view entries, std::string_view packed) {
     return object;
 }
 
+void ObjectFile::note_place(int object, std::uint32_t place) {
+    const auto goes_on = [&](const Row& row) {
+        return object == row.object + row.count && place == row.place + static_cast<std::uint32_t>(row.count);
+    };
+    if (!rows_.empty() && goes_on(rows_.back())) {
+        ++rows_.back().count;
+    } else {
+        rows_.push_back({object, place});
+    }
+}
+
 void ObjectFile::note_offset(int object) {
-    places_.at(static_cast<std::size_t>(object)) = static_cast<std::uint32_t>(offsets_.size());
+    note_place(object, static_cast<std::uint32_t>(offsets_.size()));
     offsets_.push_back(written_);
 }
 
@@ -89,7 +113,6 @@ void ObjectFile::close_group() {
 
 // Kind, place and number in it (7.5.8.3).
 std::string ObjectFile::row_of(std::uint32_t place) const {
-    if (place == missing) throw std::runtime_error("a part of it was never made");
     std::string row;
     if ((place & in_group) == 0) {
         append_big_endian(row, 1, 1);
@@ -109,15 +132,23 @@ std::string ObjectFile::packed_table() {
     std::string packed;
     std::string above(row_width, '\0');
     deflater_.start();
-    deflater_.add("\2" + above, packed); // object 0 is none
-    for (auto place = places_.begin() + 1; place != places_.end(); ++place) {
-        const std::string row = row_of(*place);
+    const auto add = [&](const std::string& row) {
         std::string differences = "\2";
         for (std::size_t column = 0; column < row_width; ++column)
             differences += static_cast<char>(row[column] - above[column]);
         deflater_.add(differences, packed);
         above = row;
+    };
+    add(above); // object 0 is none
+    std::ranges::sort(rows_, {}, &Row::object);
+    int object = 1;
+    for (const Row& row : rows_) {
+        if (row.object != object) throw std::runtime_error("a part of it was never made");
+        for (int i = 0; i < row.count; ++i)
+            add(row_of(row.place + static_cast<std::uint32_t>(i)));
+        object += row.count;
     }
+    if (object != objects_) throw std::runtime_error("a part of it was never made");
     deflater_.end(packed);
     return packed;
 }
@@ -134,8 +165,7 @@ void ObjectFile::finish(int catalog, int information) {
     const std::string id = fmt::format("<{:016X}{:016X}>", first, digest_.value());
     write(fmt::format("{} 0 obj\n<</Type/XRef/Size {}/W[1 5 1]/Root {}/Info {}/ID[{}{}]"
                       "/Filter/FlateDecode/DecodeParms<</Predictor 12/Columns {}>>/Length {}>>stream\n",
-                      table, places_.size(), reference(catalog), reference(information), id, id, row_width,
-                      packed.size()));
+                      table, objects_, reference(catalog), reference(information), id, id, row_width, packed.size()));
     write(packed);
     write(fmt::format("\nendstream\nendobj\nstartxref\n{}\n%%EOF\n", start));
     sink_(pending_);

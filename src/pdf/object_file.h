@@ -25,6 +25,8 @@ class ObjectFile {
     int reserve();
     void put(int object, std::string_view value);
     int put(std::string_view value);
+    // One that may be too long to be held: `give` is called once, and hands it over piece by piece.
+    void put_long(int object, const std::function<void(const ByteSink& piece)>& give);
     // `entries` are those of its dictionary besides length and filter: "/Type/XObject".
     void put_stream(int object, std::string_view entries, std::string_view bytes);
     int put_stream(std::string_view entries, std::string_view bytes);
@@ -38,6 +40,7 @@ class ObjectFile {
   private:
     void write(std::string_view bytes);
     void close_group();
+    void note_place(int object, std::uint32_t place);
     void note_offset(int object);
     [[nodiscard]] std::string row_of(std::uint32_t place) const;
     [[nodiscard]] std::string packed_table();
@@ -47,11 +50,17 @@ class ObjectFile {
     Digest digest_;
     std::uint64_t written_ = 0;
     std::string pending_; // bytes to go
-    // Where each object lies, in four bytes, since there is one for each part of each label: `missing`, the number of
-    // an offset, or of a group, its objects' stream, and of a place in it.
-    static constexpr std::uint32_t missing = 0xffffffff;
+    // Where an object lies: the number of an offset, or with `in_group` of a group, its objects' stream, and of a place
+    // in it. There is an object for each part of each label, but most lie behind the one before: each row of such is
+    // kept as one.
     static constexpr std::uint32_t in_group = 0x80000000;
-    std::deque<std::uint32_t> places_;
+    struct Row {
+        int object = 0; // the first
+        std::uint32_t place = 0;
+        int count = 1;
+    };
+    std::deque<Row> rows_;              // as they were put
+    int objects_ = 1;                   // 0 is none
     std::deque<std::uint64_t> offsets_; // in the file
     std::vector<int> groups_;           // the streams that hold them
     bool group_is_open_ = false;

@@ -75,6 +75,18 @@ void PdfWriter::put_page_tree() {
     file_.put(pages_root_, fmt::format("<</Type/Pages/Count {}/Kids[{}]>>", pages_, kids));
 }
 
+// ISO 32000-1, 12.4.2
+std::string PdfWriter::put_page_labels() {
+    if (labels_.empty()) return {};
+    const int labels = file_.reserve();
+    file_.put_long(labels, [&](const ByteSink& piece) {
+        piece("<</Nums[");
+        piece(labels_);
+        piece("]>>");
+    });
+    return "/PageLabels " + reference(labels);
+}
+
 // ISO 32000-1, 12.3.3
 std::string PdfWriter::put_outline() {
     if (entries_.empty()) return {};
@@ -102,8 +114,7 @@ void PdfWriter::finish(const PdfDetails& details) {
     std::string catalog = "<</Type/Catalog/Pages " + reference(pages_root_) +
                           "/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true>>";
     if (!details.language.empty()) catalog += "/Lang" + text_string(details.language);
-    if (!labels_.empty()) catalog += "/PageLabels<</Nums[" + labels_ + "]>>"; // 12.4.2
-    catalog += structure_.finish() + put_outline();
+    catalog += put_page_labels() + structure_.finish() + put_outline();
     catalog += "/Metadata " + reference(file_.put_packed("/Type/Metadata/Subtype/XML", xmp_packet(details)));
     // All colours are sRGB; the profile says so to whoever prints them (ISO 19005-2, 6.2.3 and 6.2.4.3).
     const int intent = file_.put("<</Type/OutputIntent/S/GTS_PDFA1/OutputConditionIdentifier(sRGB)"

@@ -32,6 +32,7 @@ class PdfWriter {
 
     int node_for_next_page();
     void put_page_tree();
+    std::string put_page_labels();
     std::string put_outline();
 
     ObjectFile file_;

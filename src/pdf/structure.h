@@ -4,6 +4,7 @@
 #include "display/tag.h"
 #include "pdf/object_file.h"
 
+#include <deque>
 #include <functional>
 #include <string>
 
@@ -20,17 +21,20 @@ class StructureTree {
     std::string finish();
 
   private:
-    void add_label(int page, const TaggedLabel& label, std::string& owners, std::string& links,
-                   const std::function<std::string(Rect)>& rectangle);
-    int put_link(int page, int element, const Tag& part, const std::string& contents, std::string& links,
-                 const std::string& rectangle);
+    // The elements of a page's labels, with what its dictionary lists.
+    struct OnPage {
+        int page = 0;
+        const std::function<std::string(Rect)>& rectangle;
+        std::size_t marked = 0;    // parts, so far
+        std::string owners, links; // of each of them; of those that lead somewhere
+    };
+    std::string put_parts(int section, const TaggedLabel& label, OnPage& here);
+    void put_link(int link, int element, const Tag& part, const std::string& contents, OnPage& here);
 
     ObjectFile& file_;
     int root_, document_;
-    std::string sections_; // of the document
-    std::string parents_;  // of each page's parts and of each link, by key
-    std::size_t keys_ = 0;
-    std::size_t marked_ = 0; // parts of the page, so far
+    std::deque<int> sections_; // of the document
+    std::deque<int> parents_;  // of each page's parts and of each link, by key
 };
 
 } // namespace dyeleaf

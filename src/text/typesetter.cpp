@@ -40,7 +40,7 @@ using Attributes = std::unique_ptr<PangoAttrList, AttributesDeleter>;
 constexpr double units_per_em = 100.0 * PANGO_SCALE;
 
 // Texts that repeat in a run of labels, and those of one label while its sizes are sought, are far fewer.
-constexpr std::size_t most_kept = 2'000;
+constexpr std::size_t most_kept = 1'000;
 
 // Hinting would tie advances to pixels.
 void unhinted(FcPattern* pattern, void* /*data*/) {
