@@ -15,8 +15,9 @@ LotGroups::LotGroups(const Records& records, Before before) : before_(before) {
 }
 
 std::span<const Lot* const> LotGroups::of(const Lot& lot) const {
-    return std::ranges::equal_range(lots_, &lot,
-                                    [&](const Lot* one, const Lot* other) { return before_(*one, *other); });
+    const auto [first, last] = std::equal_range(
+        lots_.begin(), lots_.end(), &lot, [&](const Lot* one, const Lot* other) { return before_(*one, *other); });
+    return {first, last};
 }
 
 LotGroups lots_by_yarn(const Records& records) {

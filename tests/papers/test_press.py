@@ -152,8 +152,7 @@ class Press(unittest.TestCase):
 
     def page_labels(self, name):
         found, root = self.catalog(name)
-        return [found[part]["value"]["/P"] if isinstance(part, str) else part["/P"]
-                for part in root["/PageLabels"]["/Nums"][1::2]]
+        return [label["/P"] for label in found[f"obj:{root['/PageLabels']}"]["value"]["/Nums"][1::2]]
 
     def outline(self, name):
         return re.findall(r'"([^"]*)"', run("mutool", "show", self.files[name], "outline").stdout)
