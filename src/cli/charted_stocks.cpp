@@ -15,7 +15,7 @@ namespace {
 std::optional<Languages> language_for(const ShowStocks& request, const Library& library, Diagnostics& diagnostics) {
     Diagnostics unheard;
     const auto records = request.folder ? read_studio(*request.folder, unheard) : std::nullopt;
-    return languages_of(records ? records->studio : Studio{}, library, diagnostics);
+    return languages_of(records.value_or(Records{}), library, diagnostics);
 }
 
 } // namespace

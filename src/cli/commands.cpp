@@ -132,7 +132,7 @@ int run_proof(const ShowProof& command, Session& session) {
 
 int run_list(const ListFolder& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
-    const auto english = find_english(session.library(command.folder), session.diagnostics);
+    const auto english = find_english(session.library(command.folder), Statements::wanted, session.diagnostics);
     const int status = session.finish();
     // Records with errors may refer to others that are not there.
     if (records && status == all_well) session.out << list_records(*records, *english);
@@ -158,7 +158,7 @@ int run_gamut(const ShowGamut& command, Session& session) {
 
 int run_near(const FindSubstitutes& command, Session& session) {
     const auto records = read_studio(command.folder, session.diagnostics);
-    const auto english = find_english(session.library(command.folder), session.diagnostics);
+    const auto english = find_english(session.library(command.folder), Statements::wanted, session.diagnostics);
     std::optional<std::string> list;
     const bool sound = records && session.diagnostics.errors() == 0;
     if (sound) list = list_substitutes(command, *records, *english, session.diagnostics);

@@ -237,7 +237,7 @@ std::unique_ptr<const Job> prepare(const Render& request, const Library& library
     auto design = find_layout(request.layout, library, typesetter.families(), diagnostics);
     if (!design) return nullptr;
     auto stock = stock_for(request, *design, library, diagnostics);
-    auto languages = languages_of(records->studio, library, diagnostics);
+    auto languages = languages_of(*records, library, diagnostics);
     if (stock && stock->roll && design->back) {
         diagnostics.error({},
                           "the layout " + in_quotes(design->name) + " has a front and a back, and the roll " +

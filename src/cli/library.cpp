@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <map>
+#include <memory>
 
 namespace dyeleaf {
 
@@ -60,10 +61,15 @@ std::vector<std::filesystem::path> also_of(const Library& library) {
     return library.studio ? library.studio->also : std::vector<std::filesystem::path>{};
 }
 
-std::optional<Node> read_yaml(const std::filesystem::path& path, Diagnostics& diagnostics) {
+// A file, or the part of it before a heading.
+std::optional<Node> read_yaml(const std::filesystem::path& path, Diagnostics& diagnostics,
+                              std::string_view before = {}) {
     const int errors_before = diagnostics.errors();
-    const auto file = read_file(path, path.string(), DocumentLimits{}.bytes, diagnostics);
+    auto file = read_file(path, path.string(), DocumentLimits{}.bytes, diagnostics);
     if (!file) return std::nullopt;
+    if (!before.empty())
+        file =
+            std::make_shared<const SourceFile>(SourceFile{file->name, file->text.substr(0, file->text.find(before))});
     auto node = parse_document(file, diagnostics);
     if (!node && diagnostics.errors() == errors_before) diagnostics.error({file, 0, 0, 1}, "this file is empty");
     return node;
@@ -154,9 +160,17 @@ std::optional<Stock> find_stock(const std::string& name, const Spot& at, const L
 
 namespace {
 
-// The bundled file of a language, and over it the dyer's own, which may leave out what it does not change.
+bool has_own_languages(const Library& library) {
+    std::error_code ignored;
+    return library.studio && std::filesystem::exists(library.studio->home / languages_folder(), ignored);
+}
+
+// The bundled file of a language, and over it the dyer's own, which may leave out what it does not change. Who changes
+// phrases may change any of them: then all are read.
 std::optional<Language> read_layers(const std::string& code, const Language* beneath, const Library& library,
-                                    Diagnostics& diagnostics) {
+                                    Statements statements, Diagnostics& diagnostics) {
+    constexpr std::string_view last_heading = "\nstatements:\n"; // of each bundled file
+    const bool whole = statements == Statements::wanted || has_own_languages(library);
     std::optional<Language> language;
     std::vector<std::filesystem::path> folders = {library.data};
     if (library.studio) folders.push_back(library.studio->home);
@@ -168,7 +182,7 @@ std::optional<Language> read_layers(const std::string& code, const Language* ben
         };
         if (!is_there()) file.replace_extension(".yml");
         if (!is_there()) continue;
-        const auto node = read_yaml(file, diagnostics);
+        const auto node = read_yaml(file, diagnostics, whole ? std::string_view{} : last_heading);
         auto layer = node ? read_language(*node, code, beneath, diagnostics) : std::nullopt;
         if (!layer) return std::nullopt;
         language = std::move(layer);
@@ -183,13 +197,13 @@ std::optional<Language> read_layers(const std::string& code, const Language* ben
 
 } // namespace
 
-std::optional<Language> find_english(const Library& library, Diagnostics& diagnostics) {
-    return read_layers("en", nullptr, library, diagnostics);
+std::optional<Language> find_english(const Library& library, Statements statements, Diagnostics& diagnostics) {
+    return read_layers("en", nullptr, library, statements, diagnostics);
 }
 
-std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library,
+std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library, Statements statements,
                                       Diagnostics& diagnostics) {
-    auto english = find_english(library, diagnostics);
+    auto english = find_english(library, statements, diagnostics);
     const std::string wanted = lower_case(code.value);
     if (!english || wanted == "en") return english;
     const auto files = find_languages(library);
@@ -199,7 +213,7 @@ std::optional<Language> find_language(const Sourced<std::string>& code, const Li
                           "write one of these: " + joined(names_of(files), ", "));
         return std::nullopt;
     }
-    return read_layers(file->name, &*english, library, diagnostics);
+    return read_layers(file->name, &*english, library, statements, diagnostics);
 }
 
 } // namespace dyeleaf

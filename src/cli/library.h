@@ -46,11 +46,15 @@ std::optional<Design> find_layout(const std::string& name, const Library& librar
 std::optional<Stock> find_stock(const std::string& name, const Spot& at, const Library& library,
                                 Diagnostics& diagnostics);
 
+// Whether the phrases for hazard and precautionary statements are wanted. They are half of a language, and who records
+// none of either never prints one.
+enum class Statements { wanted, unwanted };
+
 // English, with what the dyer has changed in it.
-std::optional<Language> find_english(const Library& library, Diagnostics& diagnostics);
+std::optional<Language> find_english(const Library& library, Statements statements, Diagnostics& diagnostics);
 // The language with this code; phrases that it lacks are English. A code without a file is an error with those there
 // are.
-std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library,
+std::optional<Language> find_language(const Sourced<std::string>& code, const Library& library, Statements statements,
                                       Diagnostics& diagnostics);
 
 } // namespace dyeleaf

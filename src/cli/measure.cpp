@@ -95,7 +95,7 @@ std::optional<Rendering> measure(const MeasurePrinter& request, const Library& l
     const Typesetter typesetter{font_folders(library), diagnostics};
     const auto size = paper_for(request.paper, diagnostics);
     if (!records || !size || diagnostics.errors() > 0) return std::nullopt;
-    const auto languages = languages_of(records->studio, library, diagnostics);
+    const auto languages = languages_of(*records, library, diagnostics);
     ChosenPrinter proved;
     if (request.corrected) proved = printer_to_prove(request, *records, *size, diagnostics);
     if (!languages || diagnostics.errors() > 0) return std::nullopt;

@@ -209,7 +209,7 @@ void print_laying_sheets(const Job& job, const Language& language, Press& press)
 } // namespace
 
 void check_studio(const Records& records, const Library& library, const Date& today, Diagnostics& diagnostics) {
-    languages_of(records.studio, library, diagnostics);
+    languages_of(records, library, diagnostics);
     check_facts(records, today, diagnostics);
 }
 
@@ -217,7 +217,7 @@ std::optional<std::string> show_facts(const ShowFacts& request, const Library& l
                                       Diagnostics& diagnostics) {
     const auto records = read_studio(request.folder, diagnostics);
     if (!records || diagnostics.errors() > 0) return std::nullopt;
-    const auto languages = languages_of(records->studio, library, diagnostics);
+    const auto languages = languages_of(*records, library, diagnostics);
     if (!languages) return std::nullopt;
     return list_facts(*records, request.id, languages->printing(today, {}), diagnostics);
 }

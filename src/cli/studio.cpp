@@ -18,11 +18,13 @@ std::optional<Records> read_studio(const Reach& folder, Diagnostics& diagnostics
     return records;
 }
 
-std::optional<Languages> languages_of(const Studio& studio, const Library& library, Diagnostics& diagnostics) {
-    auto first =
-        studio.language ? find_language(*studio.language, library, diagnostics) : find_english(library, diagnostics);
+std::optional<Languages> languages_of(const Records& records, const Library& library, Diagnostics& diagnostics) {
+    const Studio& studio = records.studio;
+    const Statements statements = has_statements(records) ? Statements::wanted : Statements::unwanted;
+    auto first = studio.language ? find_language(*studio.language, library, statements, diagnostics)
+                                 : find_english(library, statements, diagnostics);
     std::optional<Language> second;
-    if (studio.second_language) second = find_language(*studio.second_language, library, diagnostics);
+    if (studio.second_language) second = find_language(*studio.second_language, library, statements, diagnostics);
     if (!first || (studio.second_language && !second)) return std::nullopt;
     return Languages{std::move(*first), std::move(second)};
 }

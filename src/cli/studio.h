@@ -28,6 +28,6 @@ struct Languages {
 };
 
 // Those that the studio asks for, English if none; one that is not there is an error.
-std::optional<Languages> languages_of(const Studio& studio, const Library& library, Diagnostics& diagnostics);
+std::optional<Languages> languages_of(const Records& records, const Library& library, Diagnostics& diagnostics);
 
 } // namespace dyeleaf

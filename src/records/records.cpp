@@ -15,6 +15,13 @@ template <class Record> const Record& by_id(const std::vector<Record>& records, 
 
 } // namespace
 
+bool has_statements(const Records& records) {
+    const auto has_some = [](const auto& one) {
+        return (one.hazards && !one.hazards->empty()) || (one.precautions && !one.precautions->empty());
+    };
+    return std::ranges::any_of(records.dyes, has_some) || std::ranges::any_of(records.ingredients, has_some);
+}
+
 const PhotoColour* photo_of(const RecordedColour& colour) {
     const auto* photo = std::get_if<Boxed<PhotoColour>>(&colour);
     return photo == nullptr ? nullptr : &**photo;

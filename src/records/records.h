@@ -319,4 +319,7 @@ struct Records {
     [[nodiscard]] const Ingredient& ingredient(const std::string& id) const;
 };
 
+// Whether any hazard or precautionary statement is recorded.
+bool has_statements(const Records& records);
+
 } // namespace dyeleaf

@@ -702,6 +702,17 @@ class Overviews(Commands):
         result = self.expect(ALL_WELL, "facts", folder, "26-117", *DAY)
         self.assertRegex(result.stdout, r"(?m)^  lot\.dyed +Nov 9, 2026$")
 
+    def test_statements_are_read_where_one_is_recorded(self):
+        folder = self.studio(RECORDS.replace("form: powder}", "form: powder, hazards: [H317]}", 1))
+        said = r"(?m)^  dye\.hazard_statements\.text +May cause an allergic skin reaction"
+        self.assertRegex(self.expect(ALL_WELL, "facts", folder, "sloe", *DAY).stdout, said)
+
+    def test_her_own_words_may_be_statements(self):
+        folder = self.studio()  # which records none
+        (folder / "layouts" / "languages").mkdir()
+        (folder / "layouts" / "languages" / "en.yaml").write_text("statements: {un: {H317: May itch}}\n")
+        self.expect(ALL_WELL, "check", folder)
+
     def test_list_shows_ids_in_columns(self):
         self.studio()
         lines = self.expect(ALL_WELL, "list", "studio").stdout.splitlines()

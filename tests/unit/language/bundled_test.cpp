@@ -4,8 +4,13 @@
 #include "facts/yarn_wording.h"
 
 #include "english.h"
+#include "project_folder.h"
 
 #include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <fstream>
+#include <iterator>
 
 using namespace dyeleaf;
 
@@ -33,6 +38,23 @@ std::string precaution(const Language& language, const std::string& code) {
 }
 
 } // namespace
+
+TEST_CASE("statements come last in each language, and are cut off where none is recorded", "[language]") {
+    std::size_t files = 0;
+    for (const auto& entry : std::filesystem::directory_iterator{project_folder() / "layouts/languages"}) {
+        INFO(entry.path());
+        std::ifstream stream{entry.path(), std::ios::binary};
+        const std::string text{std::istreambuf_iterator<char>{stream}, {}};
+        const auto statements = text.find("\nstatements:\n");
+        REQUIRE(statements != std::string::npos);
+        for (std::size_t line = statements; line != std::string::npos; line = text.find('\n', line + 1)) {
+            if (line == statements || line + 1 == text.size()) continue;
+            CHECK((text[line + 1] == ' ' || text[line + 1] == '#' || text[line + 1] == '\n'));
+        }
+        ++files;
+    }
+    CHECK(files >= 3);
+}
 
 TEST_CASE("German prints as German is set", "[language]") {
     const Language german = bundled("de");
