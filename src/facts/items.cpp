@@ -73,7 +73,7 @@ Facts lot_facts(const LotView& lot, const Facts& studio) {
     return Facts::of(lot, lot_vocabulary()).within(base_facts(*lot.records, base, studio));
 }
 
-// And each base that one of them is dyed on.
+// The lots, and each base that one of them is dyed on.
 void check_yarn(const Records& records, const std::vector<const Lot*>& lots, const Date& today,
                 Diagnostics& diagnostics) {
     check_lots(records, lots, today, diagnostics);

@@ -86,13 +86,14 @@ int ObjectFile::put_packed(std::string_view entries, std::string_view packed) {
 }
 
 void ObjectFile::note_place(int object, std::uint32_t place) {
-    const auto goes_on = [&](const Row& row) {
-        return object == row.object + row.count && place == row.place + static_cast<std::uint32_t>(row.count);
+    const auto goes_on = [&](const Series& series) {
+        return object == series.object + series.count &&
+               place == series.place + static_cast<std::uint32_t>(series.count);
     };
-    if (!rows_.empty() && goes_on(rows_.back())) {
-        ++rows_.back().count;
+    if (!series_.empty() && goes_on(series_.back())) {
+        ++series_.back().count;
     } else {
-        rows_.push_back({object, place});
+        series_.push_back({object, place});
     }
 }
 
@@ -140,13 +141,13 @@ std::string ObjectFile::packed_table() {
         above = row;
     };
     add(above); // object 0 is none
-    std::ranges::sort(rows_, {}, &Row::object);
+    std::ranges::sort(series_, {}, &Series::object);
     int object = 1;
-    for (const Row& row : rows_) {
-        if (row.object != object) throw std::runtime_error("a part of it was never made");
-        for (int i = 0; i < row.count; ++i)
-            add(row_of(row.place + static_cast<std::uint32_t>(i)));
-        object += row.count;
+    for (const Series& series : series_) {
+        if (series.object != object) throw std::runtime_error("a part of it was never made");
+        for (int i = 0; i < series.count; ++i)
+            add(row_of(series.place + static_cast<std::uint32_t>(i)));
+        object += series.count;
     }
     if (object != objects_) throw std::runtime_error("a part of it was never made");
     deflater_.end(packed);

@@ -51,15 +51,15 @@ class ObjectFile {
     std::uint64_t written_ = 0;
     std::string pending_; // bytes to go
     // Where an object lies: the number of an offset, or with `in_group` of a group, its objects' stream, and of a place
-    // in it. There is an object for each part of each label, but most lie behind the one before: each row of such is
+    // in it. There is an object for each part of each label, but most lie behind the one before: a series of such is
     // kept as one.
     static constexpr std::uint32_t in_group = 0x80000000;
-    struct Row {
+    struct Series {
         int object = 0; // the first
         std::uint32_t place = 0;
         int count = 1;
     };
-    std::deque<Row> rows_;              // as they were put
+    std::deque<Series> series_;         // as they were put
     int objects_ = 1;                   // 0 is none
     std::deque<std::uint64_t> offsets_; // in the file
     std::vector<int> groups_;           // the streams that hold them

@@ -38,7 +38,7 @@ std::string replacement(const Tag& part) {
 
 StructureTree::StructureTree(ObjectFile& file) : file_(file), root_(file.reserve()), document_(file.reserve()) {}
 
-// Numbers are taken in the order in which the objects are put, since the file keeps each row of such as one.
+// Numbers are taken in the order in which the objects are put, since the file keeps a series of such as one.
 std::string StructureTree::add_page(int page, const TaggedPage& tagged,
                                     const std::function<std::string(Rect)>& rectangle) {
     OnPage here{page, rectangle, 0, {}, {}};
