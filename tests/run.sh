@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Installs what the tests need, builds with warnings as errors and runs every test under sanitizers; then a short benchmark
-# of a build without them, clang-tidy and, for some seconds each, the fuzzers.
+# Installs what the tests need, builds with warnings as errors and runs every test under sanitizers; then a short
+# benchmark and hostile input in a build without them, clang-tidy and, for some seconds each, the fuzzers.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 . tests/install.sh
@@ -21,10 +21,10 @@ cmake --build build/tests --parallel "$(nproc)"
 echo "== testing"
 run_tests build/tests "$@"
 
-echo "== benchmark"
+echo "== benchmark, and hostile input within its true bounds"
 configure build/bench -DCMAKE_BUILD_TYPE=Release -DDYELEAF_SANITIZE=OFF
 cmake --build build/bench --parallel "$(nproc)" --target dyeleaf bench_floor bench_drawing_list
-run_tests build/bench --verbose --tests-regex '^bench'
+run_tests build/bench --tests-regex '^bench|hostile' --verbose
 
 echo "== building the fuzzers"
 configure build/fuzz -DCMAKE_CXX_COMPILER=clang++ -DDYELEAF_FUZZ=ON -DDYELEAF_FUZZ_SECONDS=10
