@@ -49,16 +49,18 @@ class Faults(unittest.TestCase):
         done = self.run_it(*words)
         self.assertEqual(done.returncode, 0, done.stderr)
 
-    def fail(self, call, error, part, *words):
-        """A run in which one kind of call fails on files whose name has this part."""
-        failing = {
+    def with_disk(self, part, words, **faults):
+        """A run on a disk that has these faults with files whose name has this part."""
+        disk = {
             "LD_PRELOAD": FAILING_DISK,
-            "FAILING_CALL": call,
-            "FAILING_ERROR": str(error),
             "FAILING_PART": part,
             "ASAN_OPTIONS": os.environ.get("ASAN_OPTIONS", "") + ":verify_asan_link_order=0",
         }
-        return self.run_it(*words, env={**os.environ, **failing})
+        return self.run_it(*words, env={**os.environ, **disk, **{name: str(value) for name, value in faults.items()}})
+
+    def run_failing(self, call, error, part, *words):
+        """A run in which one kind of call fails."""
+        return self.with_disk(part, words, FAILING_CALL=call, FAILING_ERROR=error)
 
     def content(self, name):
         return (self.here / name).read_bytes()
@@ -72,7 +74,7 @@ class Faults(unittest.TestCase):
 
 class FailingDisk(Faults):
     def test_the_disk_itself_works(self):
-        done = self.fail("none", errno.ENOSPC, "tags.pdf", *WRITING["tags.pdf"])
+        done = self.run_failing("none", errno.ENOSPC, "tags.pdf", *WRITING["tags.pdf"])
         self.assertEqual(done.returncode, 0, done.stderr)
 
     def test_every_error_is_told_in_plain_words(self):
@@ -88,7 +90,7 @@ class FailingDisk(Faults):
         for call in (*CALLS, "fchmod"):
             for error, words in said.items():
                 with self.subTest(call=call, error=errno.errorcode[error]):
-                    done = self.fail(call, error, "measure.pdf", *WRITING["measure.pdf"])
+                    done = self.run_failing(call, error, "measure.pdf", *WRITING["measure.pdf"])
                     self.assertEqual(done.returncode, 1, done.stderr)
                     self.assertIn("cannot write “measure.pdf”: " + words, done.stderr)
                     self.assertEqual(self.content("measure.pdf"), old)
@@ -98,7 +100,7 @@ class FailingDisk(Faults):
         for name, words in WRITING.items():
             for call in CALLS:
                 with self.subTest(name=name, call=call):
-                    done = self.fail(call, errno.ENOSPC, Path(name).name, *words)
+                    done = self.run_failing(call, errno.ENOSPC, Path(name).name, *words)
                     self.assertEqual(done.returncode, 1, done.stderr)
                     self.assertIn(f"cannot write “{name}”: the disk is full", done.stderr)
                     self.assertNotIn(f"wrote {name}", done.stdout)
@@ -112,13 +114,13 @@ class FailingDisk(Faults):
     def test_a_new_studio_is_there_whole_or_not_at_all(self):
         for call in CALLS:
             with self.subTest(call=call):
-                done = self.fail(call, errno.ENOSPC, "my-studio", "new", "my-studio")
+                done = self.run_failing(call, errno.ENOSPC, "my-studio", "new", "my-studio")
                 self.assertEqual(done.returncode, 1, done.stderr)
                 self.assertRegex(done.stderr, "cannot write “my-studio/.*”: the disk is full")
                 self.assertNotIn("Made", done.stdout)
                 self.assertEqual(sorted(os.listdir(self.here)), ["studio"])
         (self.here / "my-studio").mkdir()
-        done = self.fail("write", errno.ENOSPC, "my-studio", "new", "my-studio")
+        done = self.run_failing("write", errno.ENOSPC, "my-studio", "new", "my-studio")
         self.assertEqual(done.returncode, 1, done.stderr)
         self.assertEqual(os.listdir(self.here / "my-studio"), [])
 
@@ -175,21 +177,38 @@ class Said(Faults):
 
 class Killed(Faults):
     def killed_at_any_moment(self, times, words, check):
-        """Whether a run was killed, for each of so many that `check` looks at."""
+        """`check` looks at what each of so many runs left that were killed, and at what those left that were too fast."""
         begun = time.monotonic()
         self.works(*words)
-        whole_run = time.monotonic() - begun
+        longest = time.monotonic() - begun
+        check()
         moments = random.Random(20261128)
         killed = 0
-        for _ in range(times):
+        while killed < times:
+            moment = moments.uniform(0, longest)
             process = subprocess.Popen(
                 [PROGRAM, *words], cwd=self.here, stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL
             )
-            time.sleep(moments.uniform(0, whole_run * 1.1))
+            time.sleep(moment)
             process.send_signal(signal.SIGKILL)
-            killed += process.wait() == -signal.SIGKILL
+            if process.wait() == -signal.SIGKILL:
+                killed += 1
+            else:
+                longest = moment
             check()
-        self.assertGreaterEqual(killed, times * 2 // 5)
+
+    def killed_at_every_call(self, part, words, check):
+        """As many runs as one makes calls that write, each killed before another call than the last."""
+        killed = 0
+        while True:
+            done = self.with_disk(part, words, KILLED_AT=killed + 1)
+            if done.returncode != -signal.SIGKILL:
+                break
+            killed += 1
+            check()
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertGreaterEqual(killed, len(CALLS))
+        check()
 
     def test_the_old_or_the_new_file_is_whole(self):
         for name, words in WRITING.items():
@@ -203,23 +222,24 @@ class Killed(Faults):
                     (self.here / name).write_bytes(old)
 
                 (self.here / name).write_bytes(old)
+                self.killed_at_every_call(Path(name).name, words, check)
                 self.killed_at_any_moment(50 if name == "tags.pdf" else 10, words, check)
                 self.works(*words)
                 self.assertEqual([other for other in self.names() if "dyeleaf-tmp" in other], [])
 
     def test_a_new_studio_is_there_whole_or_not_at_all(self):
         self.works("new", "whole")
-        whole = sorted(os.listdir(self.here / "whole"))
+        files = lambda studio: {path.name: path.read_bytes() for path in studio.iterdir()}
+        whole = files(self.here / "whole")
 
         def check():
             studio = self.here / "my-studio"
             if studio.exists():
-                self.assertEqual(sorted(os.listdir(studio)), whole)
+                self.assertEqual(files(studio), whole)
                 shutil.rmtree(studio)
 
-        check()
+        self.killed_at_every_call("my-studio", ("new", "my-studio"), check)
         self.killed_at_any_moment(20, ("new", "my-studio"), check)
-        check()
         self.works("new", "my-studio")
         self.assertEqual(sorted(os.listdir(self.here)), ["my-studio", "studio", "whole"])
 

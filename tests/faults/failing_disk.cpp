@@ -1,7 +1,9 @@
 // A disk that fails on demand: loaded before the C library, it lets one kind of call fail, once files of ours are
 // written. FAILING_CALL names it (open, write, fsync, fchmod, close or rename), FAILING_ERROR the error's number, and
 // FAILING_PART a part of the file's name. A write first takes half of its bytes, as a disk does that is running full.
+// KILLED_AT instead kills the run before so many such calls, of all kinds together and counted from 1.
 #include <cerrno>
+#include <csignal>
 #include <cstdarg>
 #include <cstdio>
 #include <cstdlib>
@@ -15,6 +17,9 @@
 namespace {
 
 bool fails(const char* call) {
+    static int calls = 0;
+    const char* killed_at = std::getenv("KILLED_AT");
+    if (killed_at != nullptr && ++calls == std::atoi(killed_at)) std::raise(SIGKILL);
     const char* chosen = std::getenv("FAILING_CALL");
     if (chosen == nullptr || std::string_view{chosen} != call) return false;
     errno = std::atoi(std::getenv("FAILING_ERROR"));
