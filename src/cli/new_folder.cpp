@@ -1,6 +1,7 @@
 #include "cli/new_folder.h"
 
 #include "base/words.h"
+#include "finish/sync_folder.h"
 #include "finish/temporary.h"
 #include "finish/write_file.h"
 #include "source/files.h"
@@ -46,11 +47,16 @@ std::vector<fs::path> copy_files(const fs::path& example, const fs::path& folder
 }
 
 // `temporary` becomes `folder`, which is not there or empty.
-void put_in_place(const fs::path& temporary, const fs::path& folder) {
-    if (!fs::exists(folder)) return fs::rename(temporary, folder);
-    for (const auto& entry : fs::directory_iterator{temporary})
-        fs::rename(entry.path(), folder / entry.path().filename());
-    fs::remove(temporary);
+void put_in_place(const fs::path& temporary, const fs::path& folder, Diagnostics& diagnostics) {
+    const bool is_there = fs::exists(folder);
+    if (is_there) {
+        for (const auto& entry : fs::directory_iterator{temporary})
+            fs::rename(entry.path(), folder / entry.path().filename());
+        fs::remove(temporary);
+    } else {
+        fs::rename(temporary, folder);
+    }
+    sync_folder(is_there ? folder : folder_of(folder), folder, diagnostics);
 }
 
 // What `told` says of the temporary folder is said of the one that it was to become.
@@ -75,7 +81,7 @@ std::vector<fs::path> make_folder(const fs::path& wanted, const fs::path& exampl
         if (!may_be_made(folder, diagnostics)) return {};
         fs::create_directories(folder_of(folder));
         made = copy_files(example, temporary, copying);
-        if (copying.errors() == 0) put_in_place(temporary, folder);
+        if (copying.errors() == 0) put_in_place(temporary, folder, copying);
     } catch (const fs::filesystem_error& error) {
         copying.error({}, in_quotes(folder.string()) + " could not be made: " + error.code().message(),
                       "check that you may write there");

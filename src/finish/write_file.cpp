@@ -1,6 +1,8 @@
 #include "finish/write_file.h"
 
 #include "base/words.h"
+#include "finish/descriptor.h"
+#include "finish/sync_folder.h"
 #include "finish/temporary.h"
 
 #include <fcntl.h>
@@ -38,25 +40,6 @@ Problem problem_of(int error, const fs::path& folder) {
     default: return {std::generic_category().message(error), "try again, or choose another folder"};
     }
 }
-
-class Descriptor {
-  public:
-    explicit Descriptor(int number) : number_(number) {}
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
-    ~Descriptor() { close(); }
-
-    [[nodiscard]] bool open() const { return number_ >= 0; }
-    [[nodiscard]] int number() const { return number_; }
-    // Some disks only tell here that the bytes did not fit.
-    bool close() {
-        const int number = std::exchange(number_, -1);
-        return number < 0 || ::close(number) == 0;
-    }
-
-  private:
-    int number_;
-};
 
 // The file that a symbolic link stands for, so that the link stays one.
 fs::path behind_links(const fs::path& target) {
@@ -106,12 +89,6 @@ bool copy_rights(const fs::path& target, int descriptor) {
     return ::fchmod(descriptor, old.st_mode & 0777U) == 0 || errno == EPERM;
 }
 
-// So that the new name outlives a power cut. Some network folders cannot do it, and the file stands all the same.
-void sync_folder(const fs::path& folder) {
-    const Descriptor descriptor{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
-    if (descriptor.open()) ::fsync(descriptor.number());
-}
-
 } // namespace
 
 class PendingFile::Writing {
@@ -139,12 +116,11 @@ class PendingFile::Writing {
     Outcome put_in_place() {
         complete();
         if (!problem_) check(::rename(temporary_.c_str(), target_.c_str()) == 0);
-        if (!problem_) {
-            temporary_.clear();
-            sync_folder(folder_of(target_));
-        }
+        if (!problem_) temporary_.clear();
         return problem_;
     }
+
+    [[nodiscard]] const fs::path& target() const { return target_; }
 
   private:
     // The first thing that goes wrong is the one that counts.
@@ -181,10 +157,9 @@ void PendingFile::complete() {
 
 bool PendingFile::put_in_place(Diagnostics& diagnostics) {
     const Outcome problem = writing_->put_in_place();
-    if (problem) {
-        diagnostics.error({}, "cannot write " + in_quotes(target_.string()) + ": " + problem->message, problem->help);
-    }
-    return !problem;
+    if (!problem) return sync_folder(folder_of(writing_->target()), target_, diagnostics);
+    diagnostics.error({}, "cannot write " + in_quotes(target_.string()) + ": " + problem->message, problem->help);
+    return false;
 }
 
 bool write_file(const fs::path& target, std::string_view bytes, Diagnostics& diagnostics) {

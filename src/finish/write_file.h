@@ -25,7 +25,8 @@ class PendingFile {
     // Nothing comes after this: what was written is made safe on the disk, and no longer held open. `put_in_place` does
     // it by itself; a run of many files does it for each.
     void complete();
-    // False, with an error that names the file, where it could not be written; then the old one is still whole.
+    // False, with an error that names the file, where it could not be written: then the old one is still whole, or the
+    // new one already, where all that failed was to make its name safe.
     bool put_in_place(Diagnostics& diagnostics);
 
   private:

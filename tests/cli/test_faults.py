@@ -124,6 +124,30 @@ class FailingDisk(Faults):
         self.assertEqual(done.returncode, 1, done.stderr)
         self.assertEqual(os.listdir(self.here / "my-studio"), [])
 
+    def test_a_folder_that_does_not_keep_a_name_is_told_of(self):
+        for name, words in WRITING.items():
+            with self.subTest(name=name):
+                done = self.run_failing("fsync folder", errno.EIO, self.here.name, *words)
+                self.assertEqual(done.returncode, 1, done.stderr)
+                first = "tags.pdf" if name == "studio/printed.txt" else name  # and after it nothing is remembered
+                self.assertIn(f"the disk does not say that it will keep “{first}”: Input/output error", done.stderr)
+                self.assertNotIn("remembered", done.stdout)
+                self.assertEqual(self.added(), [first])
+                broken = self.content(first)
+                self.works(*words)
+                self.assertEqual(self.content(first), broken)
+                for made in self.added():
+                    (self.here / made).unlink()
+                done = self.run_failing("fsync folder", errno.EINVAL, self.here.name, *words)  # cannot be asked for it
+                self.assertEqual(done.returncode, 0, done.stderr)
+                for made in self.added():
+                    (self.here / made).unlink()
+        done = self.run_failing("fsync folder", errno.EIO, self.here.name, "new", "my-studio")
+        self.assertEqual(done.returncode, 1, done.stderr)
+        self.assertRegex(done.stderr, "the disk does not say that it will keep “my-studio/.*”")
+        self.assertNotIn("Made", done.stdout)
+        self.assertEqual(self.added(), [])
+
     def test_a_folder_in_the_way_is_told_of(self):
         for name, words in WRITING.items():
             with self.subTest(name=name):

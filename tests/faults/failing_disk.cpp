@@ -1,7 +1,8 @@
 // A disk that fails on demand: loaded before the C library, it lets one kind of call fail, once files of ours are
-// written. FAILING_CALL names it (open, write, fsync, fchmod, close or rename), FAILING_ERROR the error's number, and
-// FAILING_PART a part of the file's name. A write first takes half of its bytes, as a disk does that is running full.
-// KILLED_AT instead kills the run before so many such calls, of all kinds together and counted from 1.
+// written. FAILING_CALL names it (open, write, fsync, fsync folder, fchmod, close or rename), FAILING_ERROR the error's
+// number, and FAILING_PART a part of the file's name and folder. A write first takes half of its bytes, as a disk does
+// that is running full. KILLED_AT instead kills the run before so many such calls, of all kinds together and counted
+// from 1.
 #include <cerrno>
 #include <csignal>
 #include <cstdarg>
@@ -11,6 +12,7 @@
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <string_view>
+#include <sys/stat.h>
 #include <sys/types.h>
 #include <unistd.h>
 
@@ -35,6 +37,11 @@ bool is_ours(int descriptor) {
     char name[4096] = {};
     std::snprintf(link, sizeof link, "/proc/self/fd/%d", descriptor);
     return ::readlink(link, name, sizeof name - 1) > 0 && is_ours(name);
+}
+
+bool is_folder(int descriptor) {
+    struct stat file {};
+    return ::fstat(descriptor, &file) == 0 && S_ISDIR(file.st_mode);
 }
 
 template <class Function> Function next(const char* name, Function) {
@@ -63,7 +70,8 @@ ssize_t write(int descriptor, const void* bytes, size_t count) {
 }
 
 int fsync(int descriptor) {
-    return is_ours(descriptor) && fails("fsync") ? -1 : next("fsync", &fsync)(descriptor);
+    const char* call = is_folder(descriptor) ? "fsync folder" : "fsync";
+    return is_ours(descriptor) && fails(call) ? -1 : next("fsync", &fsync)(descriptor);
 }
 
 int fchmod(int descriptor, mode_t mode) {
