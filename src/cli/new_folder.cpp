@@ -48,15 +48,15 @@ std::vector<fs::path> copy_files(const fs::path& example, const fs::path& folder
 
 // `temporary` becomes `folder`, which is not there or empty.
 void put_in_place(const fs::path& temporary, const fs::path& folder, Diagnostics& diagnostics) {
-    const bool is_there = fs::exists(folder);
-    if (is_there) {
-        for (const auto& entry : fs::directory_iterator{temporary})
-            fs::rename(entry.path(), folder / entry.path().filename());
-        fs::remove(temporary);
-    } else {
+    if (!fs::exists(folder)) {
         fs::rename(temporary, folder);
+        sync_folder(folder_of(folder), folder, diagnostics);
+        return;
     }
-    sync_folder(is_there ? folder : folder_of(folder), folder, diagnostics);
+    for (const auto& entry : fs::directory_iterator{temporary})
+        fs::rename(entry.path(), folder / entry.path().filename());
+    fs::remove(temporary);
+    sync_folder(folder, folder, diagnostics);
 }
 
 // What `told` says of the temporary folder is said of the one that it was to become.

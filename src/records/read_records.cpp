@@ -214,7 +214,7 @@ void gather(Node& root, Headings& found, Diagnostics& diagnostics) {
     Fields fields{root, "file of records", diagnostics};
     const Node* studio = fields.take("studio");
     for (const Heading& heading : headings)
-        fields.take(heading.list);
+        fields.take(heading.list); // complains of one that holds nothing
     fields.refuse_the_rest();
     for (Entry& entry : root.insides().entries) {
         const auto* heading = std::ranges::find(headings, entry.key, &Heading::list);
